@@ -1,0 +1,21 @@
+import type { Newtons, Seconds } from "../units/index.js";
+
+/** One time that one foot is on the ground. */
+export interface Contact {
+  readonly side: "left" | "right" | "unknown";
+  /** Upward crossing of the threshold, between samples, from the recording's start. */
+  readonly initialContact: Seconds;
+  /** Last downward crossing of the threshold, between samples. */
+  readonly toeOff: Seconds;
+  /** Level of the vertical force that both times are read at. */
+  readonly threshold: Newtons;
+}
+
+/** A contact with the neighbours that some metrics need. */
+export interface Step {
+  readonly contact: Contact;
+  /** The next contact, of the other foot. */
+  readonly next?: Contact;
+  /** The next contact of the same foot; from `contact` to here is one stride. */
+  readonly nextSameSide?: Contact;
+}

@@ -1,0 +1,1 @@
+export type { Contact, Step } from "./contact.js";

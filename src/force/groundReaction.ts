@@ -1,0 +1,61 @@
+import type { Side, Subject, Surface } from "../recording/index.js";
+import type {
+  Caution,
+  Hertz,
+  Kilograms,
+  MetresPerSecond,
+  MetresPerSecondSquared,
+  Samples,
+  Seconds,
+} from "../units/index.js";
+
+/** Force of the ground on the runner by direction, N: `up` supports, negative `forward` brakes. */
+export interface ForceComponents {
+  readonly forward?: Samples<"N">;
+  readonly up: Samples<"N">;
+  readonly right?: Samples<"N">;
+}
+
+/** Moment of the ground on the runner about the frame's origin at ground level, N·m; a part not recorded is absent. */
+export interface MomentComponents {
+  readonly forward?: Samples<"N m">;
+  readonly up?: Samples<"N m">;
+  readonly right?: Samples<"N m">;
+}
+
+/** What was done to the force on its way from the recording; numbers in SI units. */
+export interface GroundReactionSettings {
+  /** Mean force taken off as offset, per component, N; absent where none was taken off. */
+  readonly offset?: Readonly<Partial<Record<"forward" | "up" | "right", number>>>;
+  /** Whether drift was removed linearly between flights. */
+  readonly driftRemoved: boolean;
+  /** Flight phases found by the rough rule for unloaded stretches. */
+  readonly flights: number;
+  /** Low-pass filter run over force and moment; `null` for none. */
+  readonly filter: { readonly cutoff: number; readonly order: number } | null;
+}
+
+/**
+ * The force between foot and ground in the library's frame: finite samples only, offset and drift taken off, and with
+ * it what the numbers behind need of the trial.
+ */
+export interface GroundReaction {
+  readonly sampleRate: Hertz;
+  /** Time of the first sample. */
+  readonly startTime: Seconds;
+  readonly force: ForceComponents;
+  readonly moment?: MomentComponents;
+  readonly subject: Subject;
+  /** Mass by force (mean vertical force over whole strides ÷ gravity), once the strides are known. */
+  readonly massByForce?: Kilograms;
+  /** Mean speed over the ground or belt. */
+  readonly speed?: MetresPerSecond;
+  readonly surface?: Surface;
+  /** Slope, rise over run, uphill positive; level where absent. */
+  readonly grade?: number;
+  readonly gravity: MetresPerSecondSquared;
+  /** The foot of the first complete contact, where the recording states it. */
+  readonly firstFoot?: Side;
+  readonly settings: GroundReactionSettings;
+  readonly cautions: readonly Caution[];
+}

@@ -1,0 +1,6 @@
+export type {
+  ForceComponents,
+  GroundReaction,
+  GroundReactionSettings,
+  MomentComponents,
+} from "./groundReaction.js";

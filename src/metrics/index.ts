@@ -1,0 +1,1 @@
+export type { Metric, MetricComponent, MetricFamily, MetricNeed, Normalisation } from "./metric.js";

@@ -1,0 +1,50 @@
+import type { Step } from "../events/index.js";
+import type { GroundReaction } from "../force/index.js";
+
+/** The component of the force a metric speaks of, or the family of those that belong to none. */
+export type MetricComponent = "vertical" | "anteroposterior" | "mediolateral" | "none";
+
+/** The family a metric belongs to: one folder each. */
+export type MetricFamily = "timing" | "vertical" | "anteroposterior" | "mediolateral" | "placement" | "work";
+
+/** What a metric cannot do without. `forward`, `right`: channels of force. `next`, `nextSameSide`: neighbours. */
+export type MetricNeed =
+  | "forward"
+  | "right"
+  | "side"
+  | "mass"
+  | "speed"
+  | "surface"
+  | "next"
+  | "nextSameSide";
+
+/** By what a value is divided to compare people: body weight, mass, or mass and the distance of the step. */
+export type Normalisation = "body weight" | "mass" | "mass and distance";
+
+/** One metric: all that a table, a page or a comparison needs to know of it. */
+export interface Metric {
+  /** Field name in a step, in JSON and CSV; the metric's function has the same name. */
+  readonly id: string;
+  /** For headings: the field's words. */
+  readonly name: string;
+  readonly symbol: string;
+  readonly unit: string;
+  readonly family: MetricFamily;
+  readonly component: MetricComponent;
+  /** Unit of the normalised value and what it is divided by. */
+  readonly normalised?: { readonly unit: string; readonly by: Normalisation };
+  /** Which direction is more load; `none` where neither is. */
+  readonly moreLoad: "higher" | "lower" | "none";
+  /** The metric that speaks for its component, or for work, in a comparison. */
+  readonly primary?: true;
+  /** Whether a value per kilometre (value × steps per kilometre) has a meaning. */
+  readonly perKilometre?: true;
+  /** One sentence. */
+  readonly definition: string;
+  readonly source: string;
+  readonly needs: readonly MetricNeed[];
+  /** When a contact has no value although all needs are met. */
+  readonly nullWhen?: { readonly code: string; readonly message: string };
+  /** The metric's function with its default options. */
+  readonly compute: (ground: GroundReaction, step: Step) => number | null;
+}

@@ -1,0 +1,10 @@
+export type {
+  Curve,
+  CurvesBySide,
+  MetricSummary,
+  NotComputed,
+  Spread,
+  StepRow,
+  Trial,
+  TrialSettings,
+} from "./trial.js";

@@ -1,0 +1,109 @@
+import { fail } from "./error.js";
+
+/** The bounds of {@link requireNumber}; each is optional, and inclusive unless its name says otherwise. */
+export interface NumberBounds {
+  readonly above?: number | undefined;
+  readonly below?: number | undefined;
+  readonly from?: number | undefined;
+  readonly to?: number | undefined;
+  readonly whole?: boolean | undefined;
+  /** Unit to print behind the number. */
+  readonly unit?: string | undefined;
+  /** A hint printed behind the sentence, such as what the caller may have mixed up. */
+  readonly hint?: string | undefined;
+}
+
+function words({ above, below, from, to, whole }: NumberBounds): string {
+  const parts = [
+    above === undefined ? "" : `above ${above}`,
+    from === undefined ? "" : `from ${from}`,
+    below === undefined ? "" : `below ${below}`,
+    to === undefined ? "" : `to ${to}`,
+  ].filter((part) => part !== "");
+  return `a ${whole ? "whole" : "finite"} number${parts.length > 0 ? ` ${parts.join(" and ")}` : ""}`;
+}
+
+/**
+ * Checks that an argument is a finite number within bounds and returns it.
+ *
+ * @param argument - Its name, for the message.
+ * @param value - What was given.
+ * @param bounds - What is allowed.
+ * @throws GaitKineticsError `wrong-type`: no number; `not-finite`: NaN or infinite; `out-of-range`: outside the bounds.
+ * @example
+ * requireNumber("mass", 70, { above: 0, unit: "kg" }) // 70
+ */
+export function requireNumber(argument: string, value: unknown, bounds: NumberBounds = {}): number {
+  const { above, below, from, to, whole, unit = "", hint } = bounds;
+  const shown = `${typeof value === "string" ? `"${value}"` : String(value)}${unit === "" || unit === "1" ? "" : ` ${unit}`}`;
+  const sentence = `${argument} is ${shown}; ${words(bounds)}${unit === "" || unit === "1" ? "" : ` ${unit}`} is needed${hint === undefined ? "" : ` (${hint})`}`;
+  const details = { argument, values: { given: value, ...bounds } };
+  if (typeof value !== "number") fail("wrong-type", sentence, details);
+  if (!Number.isFinite(value)) fail("not-finite", sentence, details);
+  if (
+    (above !== undefined && value <= above) ||
+    (below !== undefined && value >= below) ||
+    (from !== undefined && value < from) ||
+    (to !== undefined && value > to) ||
+    (whole && !Number.isInteger(value))
+  ) {
+    fail("out-of-range", sentence, details);
+  }
+  return value;
+}
+
+/**
+ * Checks that samples are a `Float64Array` without NaN or infinite values.
+ *
+ * @param argument - Its name, for the message.
+ * @param samples - What was given.
+ * @throws GaitKineticsError `wrong-type`: no `Float64Array`; `not-finite`: the first sample that is not finite, by number.
+ * @example
+ * requireFiniteSamples("up", new Float64Array([0, 1])) // undefined
+ */
+export function requireFiniteSamples(argument: string, samples: unknown): asserts samples is Float64Array {
+  if (!(samples instanceof Float64Array)) {
+    fail("wrong-type", `${argument} is ${typeof samples}; a Float64Array is needed`, { argument });
+  }
+  // A sum is finite when every sample is, but for overflow: one addition a sample, and a search only when it is not.
+  let sum = 0;
+  for (let i = 0; i < samples.length; i++) sum += samples[i] as number;
+  if (Number.isFinite(sum)) return;
+  const index = samples.findIndex((sample) => !Number.isFinite(sample));
+  if (index >= 0) {
+    fail(
+      "not-finite",
+      `${argument} holds ${samples[index]} at sample ${index}; every sample must be a finite number`,
+      {
+        argument,
+        where: `sample ${index}`,
+        values: { index, given: String(samples[index]) },
+      },
+    );
+  }
+}
+
+/**
+ * Checks that an argument is one of a list of words and returns it.
+ * @throws GaitKineticsError `out-of-range`: none of them.
+ * @example
+ * requireOneOf("surface", "belt", ["ground", "belt"]) // "belt"
+ */
+export function requireOneOf<const T extends string>(
+  argument: string,
+  value: unknown,
+  allowed: readonly T[],
+): T {
+  const found = allowed.find((word) => word === value);
+  if (found === undefined) {
+    fail(
+      "out-of-range",
+      `${argument} is ${JSON.stringify(value) ?? String(value)}; it must be ${allowed.map((word) => `"${word}"`).join(" or ")}`,
+      {
+        argument,
+        values: { given: value, allowed },
+      },
+    );
+  }
+  return found;
+}

@@ -1,0 +1,11 @@
+import { defineConfig } from "vitest/config";
+
+export default defineConfig({
+  test: {
+    include: ["tests/**/*.test.ts"],
+    exclude: ["tests/consumers/**", "node_modules/**"],
+    typecheck: { enabled: true, include: ["tests/**/*.test-d.ts"], tsconfig: "tsconfig.tests.json" },
+    testTimeout: 60_000,
+    coverage: { provider: "v8", include: ["src/**"], exclude: ["src/**/index.ts"], reporter: ["text-summary", "json-summary"] },
+  },
+});
