@@ -1,6 +1,24 @@
+export { meanCentreOfPressure } from "./centreOfPressure.js";
+export {
+  FLIGHT_BASELINE_LIMIT,
+  FLIGHT_BASELINE_REACH,
+  FLIGHT_CUTOFF,
+  FLIGHT_LEAST_RANGE,
+  FLIGHT_LEVEL,
+  type Flight,
+  findFlights,
+} from "./findFlights.js";
+export { flightNoise } from "./flightNoise.js";
 export type {
   ForceComponents,
   GroundReaction,
   GroundReactionSettings,
   MomentComponents,
 } from "./groundReaction.js";
+export { type LowPassGroundReactionOptions, lowPassGroundReaction } from "./lowPassGroundReaction.js";
+export { CENTRE_OF_PRESSURE_FLOOR, CENTRE_OF_PRESSURE_LARGEST_FLOOR } from "./moments.js";
+export {
+  TO_GROUND_REACTION_DEFAULTS,
+  type ToGroundReactionOptions,
+  toGroundReaction,
+} from "./toGroundReaction.js";

@@ -4,7 +4,7 @@ import type { Caution, Seconds } from "../units/index.js";
 
 /** Mean and spread of a metric, with the interval of the mean. */
 export interface Spread {
-  /** Strides (per trial) or contacts (per side). */
+  /** Strides (per trial; contacts where the recording holds no stride) or contacts (per side). */
   readonly n: number;
   readonly mean: number;
   /** `null` with fewer than two values. */
@@ -55,11 +55,11 @@ export interface TrialSettings {
   readonly version: string;
   readonly sampleRate: number;
   readonly duration: number;
-  /** Stated mass, which normalises; the one by force where none was stated. */
-  readonly mass: number;
+  /** Stated mass, which normalises; the one by force where none was stated; `null` where neither is known. */
+  readonly mass: number | null;
   readonly massStated: boolean;
-  /** Mean vertical force over whole strides ÷ gravity, which integrates. */
-  readonly massByForce: number;
+  /** Mean vertical force over whole strides ÷ gravity, which integrates; `null` without a whole stride. */
+  readonly massByForce: number | null;
   readonly gravity: number;
   readonly speed: number | null;
   readonly surface: Surface | null;

@@ -15,7 +15,8 @@ export type ErrorCode =
   | "uneven-time"
   | "unreadable-file"
   | "no-contact"
-  | "not-comparable";
+  | "not-comparable"
+  | "conflict";
 
 /** What a message says, once more as data, so that a program can translate it. */
 export interface ErrorDetails {

@@ -1,0 +1,145 @@
+import { integralBetween } from "../filters/index.js";
+import { type GroundReaction, meanCentreOfPressure } from "../force/index.js";
+import type { Side } from "../recording/index.js";
+import type { Caution } from "../units/index.js";
+import type { Stretch } from "./crossings.js";
+import { medianStepTime } from "./stepsOf.js";
+
+/** How left and right were told apart. */
+export type SideMethod = "centre of pressure" | "first foot" | "mediolateral force" | "alternation";
+
+/** The foot of every stretch and how it was told. */
+export interface Sides {
+  readonly sides: readonly Side[];
+  readonly method: SideMethod;
+  readonly cautions: readonly Caution[];
+}
+
+/** Share of contacts whose own evidence must agree with the side they are given. */
+const LEAST_AGREEMENT = 0.8;
+/** After a pause of this many median step times nothing is known of which foot comes next. */
+const PAUSE = 2.5;
+
+/**
+ * Tells left from right. Feet alternate in time, a missed or doubled contact counted by the time that passed; which of
+ * the two feet is which is voted by all contacts since the last pause: the stated first foot where there is one, else
+ * the centre of pressure against that of its neighbours (the right foot lands to the right), else the sign of the net
+ * mediolateral impulse (the right foot's stance pushes the body to the left). Without any of these the labels alternate
+ * from "right" and only tell the two feet apart.
+ * @param complete - Index of the first complete stretch, which the stated first foot belongs to; −1 for none.
+ */
+export function tellSides(
+  ground: GroundReaction,
+  stretches: readonly Stretch[],
+  firstFoot: Side | null,
+  complete: number,
+): Sides {
+  const { parity, segment } = alternation(stretches);
+  const places = stretches.map(({ initialContact, toeOff }) => {
+    const quarter = (toeOff - initialContact) / 4;
+    return meanCentreOfPressure(ground, "right", initialContact + quarter, toeOff - quarter);
+  });
+  const placed = places.every((place) => place !== null) && stretches.length > 1;
+  const evidence = placed ? sideways(places as number[]) : pushes(ground, stretches);
+  const method: SideMethod =
+    firstFoot !== null && complete >= 0
+      ? "first foot"
+      : evidence === null
+        ? "alternation"
+        : placed
+          ? "centre of pressure"
+          : "mediolateral force";
+
+  // One vote per segment: is an even parity the right foot?
+  const votes = new Map<number, number>();
+  if (evidence !== null) {
+    evidence.forEach((value, k) => {
+      const s = segment[k] as number;
+      votes.set(s, (votes.get(s) ?? 0) + (parity[k] === 0 ? value : -value));
+    });
+  }
+  if (method === "first foot") {
+    const even = (firstFoot === "right") === (parity[complete] === 0);
+    votes.set(segment[complete] as number, even ? 1 : -1);
+  }
+  const sides = stretches.map((_, k): Side => {
+    const evenIsRight = (votes.get(segment[k] as number) ?? 1) >= 0;
+    return evenIsRight === (parity[k] === 0) ? "right" : "left";
+  });
+  return { sides, method, cautions: cautionsOf(method, sides, evidence, segment) };
+}
+
+/** Parity of each stretch by the number of step times that passed, and the segment between pauses it belongs to. */
+function alternation(stretches: readonly Stretch[]): { parity: number[]; segment: number[] } {
+  const median = medianStepTime(stretches.filter(({ cut }) => !cut));
+  const step = Number.isFinite(median) ? median : medianStepTime(stretches);
+  const parity = [0];
+  const segment = [0];
+  for (let k = 1; k < stretches.length; k++) {
+    const before = stretches[k - 1] as Stretch;
+    const here = stretches[k] as Stretch;
+    // A stretch that the start cuts has no initial contact of its own: time runs from toe-off to toe-off there.
+    const passed = before.cut ? here.toeOff - before.toeOff : here.initialContact - before.initialContact;
+    const paused = passed > PAUSE * step;
+    const steps = before.cut && !paused ? Math.max(1, Math.round(passed / step)) : Math.round(passed / step);
+    parity.push(paused ? 0 : ((parity[k - 1] as number) + steps) % 2);
+    segment.push((segment[k - 1] as number) + (paused ? 1 : 0));
+  }
+  return { parity, segment };
+}
+
+/** How far to the right of its neighbours each place lies. */
+function sideways(places: readonly number[]): number[] {
+  return places.map((place, k) => {
+    const neighbours = [places[k - 1], places[k + 1]].filter((value) => value !== undefined);
+    return place - neighbours.reduce((sum, value) => sum + value, 0) / neighbours.length;
+  });
+}
+
+/** Net push of the ground to the left during each stretch, N·s: positive speaks for the right foot. */
+function pushes(ground: GroundReaction, stretches: readonly Stretch[]): number[] | null {
+  const { right } = ground.force;
+  if (right === undefined || stretches.length < 2) return null;
+  const net = stretches.map(
+    ({ initialContact, toeOff }) => -integralBetween(right, ground.sampleRate, initialContact, toeOff),
+  );
+  return sideways(net);
+}
+
+function cautionsOf(
+  method: SideMethod,
+  sides: readonly Side[],
+  evidence: readonly number[] | null,
+  segment: readonly number[],
+): Caution[] {
+  const cautions: Caution[] = [];
+  if (evidence !== null && sides.length > 1) {
+    const agreeing =
+      sides.filter((side, k) => (side === "right") === (evidence[k] as number) > 0).length / sides.length;
+    if (agreeing < LEAST_AGREEMENT) {
+      cautions.push({
+        code: "sides-uncertain",
+        message: `left and right are uncertain: ${method === "first foot" ? "what was recorded" : `the ${method}`} agrees with the side given for ${Math.round(100 * agreeing)} % of the contacts; state the first foot`,
+        values: { agreement: agreeing },
+      });
+    }
+  }
+  if (method === "mediolateral force") {
+    cautions.push({
+      code: "sides-from-force",
+      message:
+        "left and right were told by the sign of the mediolateral impulse, which is weak evidence; state the first foot to be sure",
+    });
+  }
+  const paused = (segment[segment.length - 1] ?? 0) > 0;
+  if (method === "alternation" || (paused && evidence === null)) {
+    cautions.push({
+      code: "sides-relative",
+      message:
+        method === "alternation"
+          ? "nothing recorded tells left from right: the two feet are told apart by alternation, and which is called right is arbitrary; state the first foot"
+          : "after a pause in the recording nothing tells left from right: the labels behind it may be exchanged",
+    });
+  }
+  return cautions;
+}

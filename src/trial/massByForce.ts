@@ -1,0 +1,30 @@
+import type { Step } from "../events/index.js";
+import { integralBetween } from "../filters/index.js";
+import type { GroundReaction } from "../force/index.js";
+import type { Kilograms } from "../units/index.js";
+
+/**
+ * Weighs the runner by the force itself: over whole strides the mean vertical force carries the body, whatever the
+ * movement.
+ *
+ * Formula: m = Σ ∫ F_up dt ÷ (g Σ T) over strides from contact to the same foot's next contact, not overlapping.
+ * Units: N and s in; kg out.
+ * Limits: `null` without a whole stride. Exact for periodic strides; over n strides the error falls with n.
+ * Source: impulse equals change of momentum, which returns after a stride.
+ * @param ground - Force with offset removed.
+ * @param steps - Contacts with neighbours.
+ * @example
+ * (massByForce(ground, steps) ?? 0) > 50 // true
+ */
+export function massByForce(ground: GroundReaction, steps: readonly Step[]): Kilograms | null {
+  let impulse = 0;
+  let time = 0;
+  let until = Number.NEGATIVE_INFINITY;
+  for (const { contact, nextSameSide } of steps) {
+    if (nextSameSide === undefined || contact.initialContact < until) continue;
+    until = nextSameSide.initialContact;
+    impulse += integralBetween(ground.force.up, ground.sampleRate, contact.initialContact, until);
+    time += until - contact.initialContact;
+  }
+  return time > 0 ? impulse / time / ground.gravity : null;
+}

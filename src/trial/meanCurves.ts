@@ -1,0 +1,40 @@
+import type { Contact } from "../events/index.js";
+import { timeNormalise } from "../filters/index.js";
+import type { Hertz } from "../units/index.js";
+import type { Curve, CurvesBySide } from "./trial.js";
+
+/** Points of a time-normalised curve: 0 to 100 % of stance in whole per cent. */
+export const CURVE_POINTS = 101;
+
+/** Mean and standard deviation between contacts of one component of force over stance, by side. */
+export function meanCurves(
+  samples: Float64Array,
+  sampleRate: Hertz,
+  contacts: readonly Contact[],
+): CurvesBySide {
+  const curves: { left?: Curve; right?: Curve; unknown?: Curve } = {};
+  for (const side of ["left", "right", "unknown"] as const) {
+    const own = contacts.filter((contact) => contact.side === side);
+    if (own.length > 0) curves[side] = curveOf(samples, sampleRate, own);
+  }
+  return curves;
+}
+
+function curveOf(samples: Float64Array, sampleRate: Hertz, contacts: readonly Contact[]): Curve {
+  const mean = new Float64Array(CURVE_POINTS);
+  const squares = new Float64Array(CURVE_POINTS);
+  let n = 0;
+  for (const { initialContact, toeOff } of contacts) {
+    const curve = timeNormalise(samples, sampleRate, initialContact, toeOff, CURVE_POINTS);
+    n++;
+    // Welford's recurrence: no loss of digits where the mean is large against the spread.
+    for (let p = 0; p < CURVE_POINTS; p++) {
+      const value = curve[p] as number;
+      const delta = value - (mean[p] as number);
+      mean[p] = (mean[p] as number) + delta / n;
+      squares[p] = (squares[p] as number) + delta * (value - (mean[p] as number));
+    }
+  }
+  const sd = n > 1 ? squares.map((sum) => Math.sqrt(sum / (n - 1))) : squares;
+  return { mean: Array.from(mean), sd: Array.from(sd), n };
+}
