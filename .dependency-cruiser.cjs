@@ -23,43 +23,69 @@ const order = [
 
 /** Packages a folder may import; everything else from node_modules is denied. */
 const packages = {
-  units: ["mathjs"],
+  filters: ["fft.js"],
+  filters: ["fft.js"],
   statistics: ["pure-rand"],
   io: ["papaparse"],
   exchange: ["papaparse"],
-  report: ["d3-scale", "d3-shape"],
   cli: ["commander"],
 };
 
-const layers = order.flatMap((folder, place) => {
-  const allowed = order.slice(0, place + 1).map((name) => `^src/${name}/`);
-  const own = `^src/${folder}/`;
-  const allowedPackages = (packages[folder] ?? []).map((name) => `^node_modules/(@types/)?${name}/`);
-  return [
-    {
-      name: `${folder}-imports-only-from-above`,
-      severity: "error",
-      from: { path: own },
-      to: {
-        pathNot: [...allowed, ...allowedPackages, ...(folder === "cli" ? ["^node:", "^(fs|path|process|os|url|util|tty)(/|$)"] : [])],
-      },
+/**
+ * Packages that only one file may import. The build puts them into that file, so it imports nothing of `src`: what it
+ * imported would be there twice.
+ */
+const builtIn = {
+  "src/units/parse/mathUnits.ts": ["mathjs"],
+  "src/report/plot.ts": ["d3-scale", "d3-shape"],
+};
+
+/** What only the command line may touch. */
+const node = ["^node:", "^(fs|path|process|os|url|util|tty|readline)(/|$)"];
+
+const exactly = (path) => `^${path.replaceAll(".", "\\.")}$`;
+const installed = (names) => names.map((name) => `^node_modules/(@types/)?${name}/`);
+const builtInFiles = Object.keys(builtIn).map(exactly);
+
+const layers = order.flatMap((folder, place) => [
+  {
+    name: `${folder}-imports-only-from-above`,
+    severity: "error",
+    from: { path: `^src/${folder}/`, pathNot: builtInFiles },
+    to: {
+      pathNot: [
+        ...order.slice(0, place + 1).map((name) => `^src/${name}/`),
+        ...installed(packages[folder] ?? []),
+        ...(folder === "cli" ? node : []),
+      ],
     },
-    {
-      name: `${folder}-is-entered-through-its-index`,
-      severity: "error",
-      from: { path: "^src/([^/]+)/" },
-      to: {
-        path: own,
-        pathNot: ["^src/$1/", `^src/${folder}/index\\.ts$`, "^src/units/parse/index\\.ts$"],
-      },
+  },
+  {
+    name: `${folder}-is-entered-through-its-index`,
+    severity: "error",
+    from: { path: "^src/([^/]+)/" },
+    to: {
+      path: `^src/${folder}/`,
+      pathNot: ["^src/$1/", `^src/${folder}/index\\.ts$`, "^src/units/parse/index\\.ts$"],
     },
-  ];
-});
+  },
+]);
 
 module.exports = {
   forbidden: [
     ...layers,
-    { name: "no-cycles", severity: "error", from: {}, to: { circular: true } },
+    ...Object.entries(builtIn).map(([path, names]) => ({
+      name: "a-file-with-packages-built-in-imports-nothing-else",
+      severity: "error",
+      from: { path: exactly(path) },
+      to: { pathNot: installed(names) },
+    })),
+    {
+      name: "no-cycles",
+      severity: "error",
+      from: {},
+      to: { circular: true },
+    },
     {
       name: "every-folder-has-a-place",
       severity: "error",
@@ -67,28 +93,33 @@ module.exports = {
       to: {},
     },
     {
-      name: "mathjs-stays-in-units-parse",
+      name: "only-the-root-stands-beside-the-folders",
       severity: "error",
-      from: { path: "^src/", pathNot: "^src/units/parse/" },
-      to: { path: "^node_modules/mathjs/" },
+      from: { path: "^src/[^/]+$", pathNot: "^src/index\\.ts$" },
+      to: {},
     },
     {
       name: "the-root-reaches-only-its-own-list",
       severity: "error",
       from: { path: "^src/index\\.ts$" },
-      to: { pathNot: "^src/(units|filters|statistics|recording|force|events|models|metrics|trial|compare)/index\\.ts$" },
+      to: {
+        pathNot:
+          "^src/(units|filters|statistics|recording|force|events|models|metrics|trial|compare)/index\\.ts$",
+      },
     },
     {
       name: "no-reading-units-behind-the-root",
       severity: "error",
-      from: { path: "^src/(?!units/parse|cli)" },
+      from: { path: "^src/(?!units/parse/|cli/)" },
       to: { path: "^src/units/parse/" },
     },
   ],
   options: {
     doNotFollow: { path: "node_modules" },
     tsPreCompilationDeps: true,
-    tsConfig: { fileName: "tsconfig.cli.json" },
-    enhancedResolveOptions: { extensionAlias: undefined, exportsFields: ["exports"], conditionNames: ["import", "types"] },
+    enhancedResolveOptions: {
+      exportsFields: ["exports"],
+      conditionNames: ["import", "types", "default"],
+    },
   },
 };

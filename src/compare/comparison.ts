@@ -1,53 +1,52 @@
-import type { Spread } from "../trial/index.js";
+import type { Interval } from "../statistics/index.js";
+import type { NotComputed, Spread } from "../trial/index.js";
 import type { Caution } from "../units/index.js";
 
-/** What is said of one component, from its primary metric. */
+/** A component of the force on the runner. */
+export type ComponentName = "vertical" | "anteroposterior" | "mediolateral";
+/** What is said of one component, from its primary metric; `lower` is less load. */
 export type ComponentReading = "lower" | "higher" | "similar" | "unsettled";
 /** What is said of the load as a whole. */
 export type OverallReading = "shifted" | "reduced" | "raised" | "unsettled" | "no clear change";
 /** What is said of the positive external work per metre. */
 export type WorkReading = "less work" | "more work" | "unsettled" | "no clear change";
 
-/** An interval and the share of repeats it is meant to cover. */
-export interface Interval {
-  readonly low: number;
-  readonly high: number;
-  readonly level: number;
+/** The smallest difference that counts, in the unit of the values it stands beside, and where it is from. */
+export interface SmallestDetectableChange {
+  readonly value: number;
+  readonly source: string;
 }
 
-/** One metric in both trials. */
-export interface MetricComparison {
-  readonly id: string;
-  readonly unit: string;
+/** Stride values of both trials set against each other. */
+export interface ComparedValues {
   readonly baseline: Spread;
   readonly changed: Spread;
-  /** changed − baseline, in the metric's unit. */
+  /** changed − baseline. */
   readonly difference: number;
-  /** Of the baseline's mean, %; `null` where that mean is zero. */
+  /** Of the size of the baseline's mean, %; `null` where that mean is zero. */
   readonly percent: number | null;
   /** Shown interval of the difference. */
   readonly interval: Interval;
-  /** Interval the reading is taken from. */
+  /** Interval a reading is taken from. */
   readonly readingInterval: Interval;
-  /** In the normalised unit, where both masses are known. */
+  readonly smallestDetectableChange: SmallestDetectableChange;
+}
+
+/** One metric in both trials, per step, in the metric's unit. */
+export interface MetricComparison extends ComparedValues {
+  readonly id: string;
+  readonly unit: string;
+  /** In the normalised unit, where both trials have what it is divided by; interval at the shown level. */
   readonly normalised?: { readonly unit: string; readonly difference: number; readonly interval: Interval };
-  /** Hedges' g. */
+  /** Hedges' g, positive where the changed trial's mean is the larger; `null` where neither trial spreads. */
   readonly effectSize: number | null;
-  readonly smallestDetectableChange: { readonly value: number; readonly source: string };
-  /** Value × steps per kilometre, where speed and step time are known. */
-  readonly perKilometre?: {
-    readonly baseline: Spread;
-    readonly changed: Spread;
-    readonly difference: number;
-    readonly percent: number | null;
-    readonly interval: Interval;
-    readonly readingInterval: Interval;
-  };
+  /** Value × steps per kilometre, where that has a meaning and speed and step time are known. */
+  readonly perKilometre?: ComparedValues;
 }
 
 /** One component of the force and its reading. */
 export interface ComponentComparison {
-  readonly component: "vertical" | "anteroposterior" | "mediolateral";
+  readonly component: ComponentName;
   /** Id of the primary metric; `null` where the component was not recorded in both. */
   readonly metric: string | null;
   /** Per step; `null` where not recorded. */
@@ -68,18 +67,41 @@ export interface ComparisonSettings {
   readonly minimumStridesCorrelated: number;
   readonly similarMargin: number;
   readonly speedTolerance: number;
-  readonly threshold: number;
+  /** Contact threshold of both trials, N; `null` where they differ, which a caution says. */
+  readonly threshold: number | null;
+  /** Filter of both trials. */
   readonly filter: { readonly cutoff: number; readonly order: number } | null;
 }
 
-/** Both trials' strides, speeds and masses, as the comparison saw them. */
+/** A trial's strides, speed, masses and threshold, as the comparison saw them. */
 export interface ComparedTrial {
   readonly strides: number;
   /** Strides that independent ones would be worth, smallest of the primary metrics. */
   readonly effectiveStrides: number;
   readonly speed: number | null;
-  readonly mass: number;
-  readonly massByForce: number;
+  readonly mass: number | null;
+  readonly massByForce: number | null;
+  /** Level of the vertical force that contacts were read at, N. */
+  readonly threshold: number;
+}
+
+/** What is said of the load as a whole; the lists hold names of components. */
+export interface OverallComparison {
+  readonly reading: OverallReading;
+  readonly sentence: string;
+  readonly lower: readonly string[];
+  readonly higher: readonly string[];
+  readonly unsettled: readonly string[];
+  /** What would settle what is not; absent where everything is. */
+  readonly toSettle?: readonly string[];
+}
+
+/** What is said of mechanical work. */
+export interface WorkComparison {
+  readonly reading: WorkReading;
+  readonly sentence: string;
+  /** Positive external work per metre and kilogram, J/kg/m; absent where it is not known in both trials. */
+  readonly perMetre?: ComparedValues & { readonly unit: string };
 }
 
 /** The answer: what the change did to every component, to the load as a whole, and to the work. */
@@ -89,15 +111,11 @@ export interface Comparison {
   readonly baseline: ComparedTrial;
   readonly changed: ComparedTrial;
   readonly metrics: readonly MetricComparison[];
+  /** Metrics that were asked for and could not be compared, with the reason. */
+  readonly notCompared: readonly NotComputed[];
   readonly components: readonly ComponentComparison[];
-  readonly overall: {
-    readonly reading: OverallReading;
-    readonly sentence: string;
-    readonly lower: readonly string[];
-    readonly higher: readonly string[];
-    readonly unsettled: readonly string[];
-    readonly toSettle?: readonly string[];
-  };
-  readonly work: { readonly reading: WorkReading; readonly sentence: string };
+  readonly overall: OverallComparison;
+  readonly work: WorkComparison;
+  /** The comparison's own, then those of the trials. */
   readonly cautions: readonly Caution[];
 }

@@ -1,11 +1,26 @@
+export { compareTrials } from "./compareTrials.js";
 export type {
   ComparedTrial,
+  ComparedValues,
   Comparison,
   ComparisonSettings,
   ComponentComparison,
+  ComponentName,
   ComponentReading,
-  Interval,
   MetricComparison,
+  OverallComparison,
   OverallReading,
+  SmallestDetectableChange,
+  WorkComparison,
   WorkReading,
 } from "./comparison.js";
+export {
+  COMPARE_TRIALS_DEFAULTS,
+  CORRELATED_ABOVE,
+  type CompareTrialsOptions,
+  LEAST_SHARE_OF_CONTACTS,
+  MASS_RATIO_TOLERANCE,
+  SIMILAR_MARGIN,
+  SMALLEST_DETECTABLE_SHARE,
+  type SourcedChange,
+} from "./options.js";

@@ -1,13 +1,17 @@
 import type { Step } from "../events/index.js";
 import type { GroundReaction } from "../force/index.js";
 
-/** The component of the force a metric speaks of, or the family of those that belong to none. */
+/** The component of the force a metric speaks of, or `none` where it belongs to no single one. */
 export type MetricComponent = "vertical" | "anteroposterior" | "mediolateral" | "none";
 
 /** The family a metric belongs to: one folder each. */
 export type MetricFamily = "timing" | "vertical" | "anteroposterior" | "mediolateral" | "placement" | "work";
 
-/** What a metric cannot do without. `forward`, `right`: channels of force. `next`, `nextSameSide`: neighbours. */
+/**
+ * What a metric cannot do without; the vertical force is always there. `forward`, `right`: components of force. `side`: a
+ * contact of known side. `mass`: any mass, by force or stated. `speed`, `surface`: as stated for the trial. `next`,
+ * `nextSameSide`: neighbours; a contact that lacks one has `null`, and what else is missing is an error.
+ */
 export type MetricNeed =
   | "forward"
   | "right"
@@ -37,7 +41,7 @@ export interface Metric {
   readonly moreLoad: "higher" | "lower" | "none";
   /** The metric that speaks for its component, or for work, in a comparison. */
   readonly primary?: true;
-  /** Whether a value per kilometre (value × steps per kilometre) has a meaning. */
+  /** Whether a value per kilometre (value × steps per kilometre) has a meaning: every load metric has one. */
   readonly perKilometre?: true;
   /** One sentence. */
   readonly definition: string;

@@ -1,3 +1,13 @@
+export {
+  type Axes,
+  type AxisDirection,
+  type AxisMapping,
+  axisMapping,
+  type MappedAxis,
+} from "./axisMapping.js";
+export { channelOf } from "./channelOf.js";
+export { checkRecording } from "./checkRecording.js";
+export { PLAUSIBLE_BOUNDS } from "./plausibleBounds.js";
 export type {
   Channel,
   ChannelQuantity,

@@ -93,7 +93,8 @@ export const FACTORS: Readonly<Record<KnownUnit, UnitFactor>> = {
 };
 
 /**
- * Reads the name of a unit. Spaces, `*` and `·` between units mean the same ("N mm", "N*mm", "N·mm").
+ * Reads the name of a unit. Spaces, `*` and `·` between units mean the same ("N mm", "N*mm", "N·mm"), and
+ * a newton may go without ("Nmm", "Ns").
  *
  * @param name - As written.
  * @param where - Where it stands, for the message.
@@ -105,11 +106,12 @@ export function unitFactor(name: string, where?: string): UnitFactor {
   const key = name
     .trim()
     .replace(/\s*[·*⋅]\s*|\s+/g, " ")
+    .replace(/^N(mm?|s)$/, "N $1")
     .replace("²", "^2");
   if (!Object.hasOwn(FACTORS, key)) {
     fail(
       "unknown-unit",
-      `${where === undefined ? "" : `${where}: `}"${name}" is no known unit; known are ${Object.keys(FACTORS).join(", ")}`,
+      `${where === undefined ? "" : `${where}: `}${JSON.stringify(name.slice(0, 40))} is no known unit; known are ${Object.keys(FACTORS).join(", ")}`,
       {
         where,
         values: { given: name, allowed: Object.keys(FACTORS) },

@@ -18,7 +18,7 @@ export function withDefaults<O extends object>(defaults: Complete<O>, options: O
   }
   const complete: Record<string, unknown> = { ...defaults };
   for (const [name, value] of Object.entries(options)) {
-    if (!(name in defaults)) {
+    if (!Object.hasOwn(defaults, name)) {
       const allowed = Object.keys(defaults);
       fail("unknown-option", `"${name}" is no option here; the options are ${allowed.join(", ")}`, {
         argument: name,

@@ -45,7 +45,10 @@ describe("left and right (laws: the right foot lands to the right; feet alternat
 
   it("mirrored data give mirrored sides", () => {
     const ground = run(20, [7]);
-    const mirrored = { ...ground, moment: { forward: (ground.moment?.forward as Float64Array).map((m) => -m) } };
+    const mirrored = {
+      ...ground,
+      moment: { forward: (ground.moment?.forward as Float64Array).map((m) => -m) },
+    };
     const swap = { left: "right", right: "left" } as Record<string, string>;
     expect(detectEvents(mirrored, { threshold: 20 }).contacts.map(({ side }) => side)).toEqual(
       ground.sides.map((side) => swap[side]),
@@ -89,10 +92,18 @@ describe("steps (by hand)", () => {
   it("gives neighbours, but none across a missed contact or behind the end", () => {
     const steps = stepsOf(contacts);
     expect(steps.map(({ next }) => (next === undefined ? null : contacts.indexOf(next)))).toEqual([
-      1, 2, 3, null, 5, 6, 7, 8, null,
+      1,
+      2,
+      3,
+      null,
+      5,
+      6,
+      7,
+      8,
+      null,
     ]);
-    expect(steps.map(({ nextSameSide }) => (nextSameSide === undefined ? null : contacts.indexOf(nextSameSide)))).toEqual([
-      2, 3, null, null, 6, 7, 8, null, null,
-    ]);
+    expect(
+      steps.map(({ nextSameSide }) => (nextSameSide === undefined ? null : contacts.indexOf(nextSameSide))),
+    ).toEqual([2, 3, null, null, 6, 7, 8, null, null]);
   });
 });

@@ -62,9 +62,18 @@ describe("drift of a treadmill, independent code: NumPy (tests/fixtures/force/tr
 describe("offset (law: the force in flight is zero)", () => {
   const offset = { forward: -7, up: 12, right: 3 };
   const channels = [
-    force("forward", truth.map((f) => offset.forward - 0.1 * f)),
-    force("up", truth.map((f) => offset.up + f)),
-    force("right", truth.map((f) => offset.right + 0.02 * f)),
+    force(
+      "forward",
+      truth.map((f) => offset.forward - 0.1 * f),
+    ),
+    force(
+      "up",
+      truth.map((f) => offset.up + f),
+    ),
+    force(
+      "right",
+      truth.map((f) => offset.right + 0.02 * f),
+    ),
   ];
   it("is taken off every channel, and what was taken off is told", () => {
     const ground = toGroundReaction(recordingOf(channels));
@@ -93,7 +102,14 @@ describe("offset (law: the force in flight is zero)", () => {
 describe("centre of pressure (law: moment = place × force)", () => {
   const place = truth.map((f) => (f > 20 ? 0.8 + 0.0001 * f : Number.NaN));
   const ground = toGroundReaction(
-    recordingOf([force("up", truth), cop("right", place), cop("forward", place.map((p) => 2 * p))]),
+    recordingOf([
+      force("up", truth),
+      cop("right", place),
+      cop(
+        "forward",
+        place.map((p) => 2 * p),
+      ),
+    ]),
   );
   it("comes back from the moment over a contact, weighted by force", () => {
     let load = 0;
@@ -125,8 +141,26 @@ describe("centre of pressure (law: moment = place × force)", () => {
 describe("refuses", () => {
   it.each([
     ["no vertical force", [force("forward", truth)], "missing-channel"],
-    ["a gap in force", [force("up", truth.map((f, i) => (i === 700 ? Number.NaN : f)))], "gap"],
-    ["a vertical force that points down", [force("up", truth.map((f) => -f))], "unknown-axes"],
+    [
+      "a gap in force",
+      [
+        force(
+          "up",
+          truth.map((f, i) => (i === 700 ? Number.NaN : f)),
+        ),
+      ],
+      "gap",
+    ],
+    [
+      "a vertical force that points down",
+      [
+        force(
+          "up",
+          truth.map((f) => -f),
+        ),
+      ],
+      "unknown-axes",
+    ],
   ])("%s", (_, channels, code) => {
     expect(() => toGroundReaction(recordingOf(channels))).toThrow(expect.objectContaining({ code }));
   });
@@ -135,6 +169,8 @@ describe("refuses", () => {
     [{ gravity: -9.8 }, "out-of-range"],
     [{ driftLimit: Number.NaN }, "not-finite"],
   ])("options %o", (options, code) => {
-    expect(() => toGroundReaction(recordingOf([force("up", truth)]), options)).toThrow(expect.objectContaining({ code }));
+    expect(() => toGroundReaction(recordingOf([force("up", truth)]), options)).toThrow(
+      expect.objectContaining({ code }),
+    );
   });
 });

@@ -1,0 +1,42 @@
+/**
+ * Runs the benchmarks named, or all, and prints a table of each with the machine and versions it was measured on:
+ * `npm run bench -- trial`.
+ */
+import { execFileSync } from "node:child_process";
+import { readdirSync } from "node:fs";
+import { cpus } from "node:os";
+import { fileURLToPath, pathToFileURL } from "node:url";
+import type { Bench } from "tinybench";
+
+const folder = fileURLToPath(new URL(".", import.meta.url));
+const all = readdirSync(folder)
+  .filter((name) => name.endsWith(".bench.ts"))
+  .map((name) => name.slice(0, -".bench.ts".length));
+const wanted = process.argv.slice(2);
+const unknown = wanted.filter((name) => !all.includes(name));
+if (unknown.length > 0) {
+  console.error(`no benchmark is called ${unknown.join(", ")}; there are ${all.join(", ")}`);
+  process.exit(2);
+}
+
+function commit(): string {
+  try {
+    return execFileSync("git", ["describe", "--always", "--dirty"], { cwd: folder, encoding: "utf8" }).trim();
+  } catch {
+    return "unknown commit";
+  }
+}
+
+const processor = cpus();
+console.log(
+  `${processor[0]?.model ?? "unknown processor"}, ${processor.length} cores; Node ${process.versions.node}; ${commit()}; ${new Date().toISOString().slice(0, 10)}`,
+);
+for (const name of wanted.length > 0 ? wanted : all) {
+  const { benchmark } = (await import(pathToFileURL(`${folder}${name}.bench.ts`).href)) as {
+    benchmark: () => Bench;
+  };
+  const bench = benchmark();
+  await bench.run();
+  console.log(`\n${name}\n`);
+  console.table(bench.table());
+}

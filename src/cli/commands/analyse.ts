@@ -1,0 +1,33 @@
+import { stepsToCsv } from "../../exchange/index.js";
+import { trialHtml, trialText } from "../../report/index.js";
+import { analyseTrial } from "../../trial/index.js";
+import { naming } from "../input/naming.js";
+import { readGround } from "../input/readGround.js";
+import { recordingName } from "../input/recordingName.js";
+import { trialOptions } from "../input/trialOptions.js";
+import type { AnalysisOptions, OutputOptions, RecordingOptions } from "../options/inputOptions.js";
+import { progress } from "../output/progress.js";
+import { refuseOverInput } from "../output/refuseOverInput.js";
+import { writeFileWhole } from "../output/writeFileWhole.js";
+import type { Terminal } from "../terminal.js";
+
+/** Analyses one recording and prints its numbers. */
+export function analyse(
+  file: string,
+  options: RecordingOptions & AnalysisOptions & OutputOptions,
+  terminal: Terminal,
+): void {
+  const { json, csv, report } = options;
+  refuseOverInput(report, [file]);
+  progress(terminal, `reading ${file}`);
+  const ground = readGround(file, options, options);
+  progress(terminal, "analysing");
+  const trial = naming(file, () => analyseTrial(ground, trialOptions(options)));
+  const title = recordingName(file, options);
+  const text = json ? `${JSON.stringify(trial)}\n` : csv ? stepsToCsv(trial) : trialText(trial, { title });
+  if (report !== undefined) {
+    writeFileWhole(report, trialHtml(trial, { title }));
+    progress(terminal, `wrote ${report}`);
+  }
+  terminal.out(text);
+}

@@ -1,0 +1,94 @@
+import { compareTrials } from "../../compare/index.js";
+import { metricsToCsv } from "../../exchange/index.js";
+import type { GroundReaction } from "../../force/index.js";
+import { comparisonHtml, comparisonText } from "../../report/index.js";
+import { type AnalyseTrialOptions, analyseTrial, analyseTrials, type Trial } from "../../trial/index.js";
+import { isGaitKineticsError } from "../../units/index.js";
+import { naming } from "../input/naming.js";
+import { readGround } from "../input/readGround.js";
+import { recordingName } from "../input/recordingName.js";
+import { trialOptions } from "../input/trialOptions.js";
+import type { Both } from "../options/both.js";
+import type {
+  AnalysisOptions,
+  ComparedOptions,
+  OutputOptions,
+  RecordingOptions,
+} from "../options/inputOptions.js";
+import { progress } from "../output/progress.js";
+import { refuseOverInput } from "../output/refuseOverInput.js";
+import { writeFileWhole } from "../output/writeFileWhole.js";
+import type { Terminal } from "../terminal.js";
+
+/** What only a comparison takes. */
+export interface ReadingOptions {
+  readonly minimumStrides?: number | undefined;
+  readonly minimumStridesCorrelated?: number | undefined;
+}
+
+/** Compares two recordings, with one filter and one contact threshold for both, and prints the answer. */
+export function compare(
+  files: Both<string>,
+  options: Partial<ComparedOptions> & AnalysisOptions & OutputOptions & ReadingOptions,
+  terminal: Terminal,
+): void {
+  const { json, csv, report, minimumStrides, minimumStridesCorrelated } = options;
+  refuseOverInput(report, [files.baseline, files.changed]);
+  const own = forBoth((which) => statedOf(options, which));
+  const names = forBoth((which) => recordingName(files[which], own[which]));
+  const grounds = forBoth((which) => {
+    progress(terminal, `reading ${names[which]}`);
+    return readGround(files[which], own[which], options);
+  });
+  progress(terminal, "analysing and comparing");
+  const trials = analyseBoth(grounds, files, trialOptions(options));
+  const comparison = compareTrials(trials.baseline, trials.changed, {
+    minimumStrides,
+    minimumStridesCorrelated,
+  });
+  const text = json
+    ? `${JSON.stringify(comparison)}\n`
+    : csv
+      ? metricsToCsv(comparison)
+      : comparisonText(comparison, { names });
+  if (report !== undefined) {
+    writeFileWhole(report, comparisonHtml(comparison, trials.baseline, trials.changed, { names }));
+    progress(terminal, `wrote ${report}`);
+  }
+  terminal.out(text);
+}
+
+function forBoth<T>(make: (which: keyof Both<T>) => T): Both<T> {
+  return { baseline: make("baseline"), changed: make("changed") };
+}
+
+/** Both trials with one threshold; where that fails, the recording that it fails for is named. */
+function analyseBoth(
+  grounds: Both<GroundReaction>,
+  files: Both<string>,
+  options: AnalyseTrialOptions,
+): Both<Trial> {
+  try {
+    const [baseline, changed] = analyseTrials([grounds.baseline, grounds.changed], options) as [Trial, Trial];
+    return { baseline, changed };
+  } catch (caught) {
+    if (isGaitKineticsError(caught))
+      forBoth((which) => naming(files[which], () => analyseTrial(grounds[which], options)));
+    throw caught;
+  }
+}
+
+function statedOf(options: Partial<ComparedOptions>, which: keyof Both<unknown>): RecordingOptions {
+  const { mass, height, speed, surface, grade, firstFoot, rate, from, to } = options;
+  return {
+    mass: mass?.[which],
+    height: height?.[which],
+    speed: speed?.[which],
+    surface: surface?.[which],
+    grade: grade?.[which],
+    firstFoot: firstFoot?.[which],
+    rate: rate?.[which],
+    from: from?.[which],
+    to: to?.[which],
+  };
+}

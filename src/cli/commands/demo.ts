@@ -1,0 +1,59 @@
+import { mkdirSync } from "node:fs";
+import { join } from "node:path";
+import { writeCsv } from "../../io/index.js";
+import { demoRecordings } from "../../synthetic/index.js";
+import { fail } from "../../units/index.js";
+import { openFailure } from "../input/openFailure.js";
+import { progress } from "../output/progress.js";
+import { writeFileWhole } from "../output/writeFileWhole.js";
+import type { Terminal } from "../terminal.js";
+import { compare } from "./compare.js";
+
+/** Where the demo writes when no folder is named. */
+export const DEMO_FOLDER = "demo-output";
+
+/** Writes the two synthetic recordings, compares them as files, prints the answer and says what to try next. */
+export function demo({ out: folder }: { readonly out: string }, terminal: Terminal): void {
+  try {
+    mkdirSync(folder, { recursive: true });
+  } catch (caught) {
+    fail("out-of-range", `${folder}: cannot be made a folder: ${openFailure(caught)}`, { where: folder });
+  }
+  progress(terminal, "making two recordings");
+  const { usual, furtherAhead, files, runner, club } = demoRecordings();
+  const paths = {
+    usual: join(folder, files.usual),
+    ahead: join(folder, files.furtherAhead),
+    report: join(folder, "report.html"),
+  };
+  writeFileWhole(paths.usual, writeCsv(usual));
+  writeFileWhole(paths.ahead, writeCsv(furtherAhead));
+  compare({ baseline: paths.usual, changed: paths.ahead }, { report: paths.report }, terminal);
+  terminal.out(nextSteps(paths, `${runner} of the ${club}`));
+}
+
+type Paths = Readonly<Record<"usual" | "ahead" | "report", string>>;
+
+function nextSteps({ usual, ahead, report }: Paths, who: string): string {
+  const program = "npx gait-kinetics";
+  return `
+Both recordings are synthetic, runner and club invented:
+${who}, on a treadmill,
+as usual and landing further ahead of the centre of mass.
+
+Written
+  ${usual}
+  ${ahead}
+  ${report}  (open it in a browser)
+
+Try next
+  ${program} analyse ${quoted(usual)}
+  ${program} compare ${quoted(usual)} ${quoted(ahead)} --csv
+  ${program} metrics brakingImpulse
+  ${program} analyse --help    (for recordings of your own)
+`;
+}
+
+function quoted(path: string): string {
+  return /[^\w./\\:-]/.test(path) ? `"${path}"` : path;
+}

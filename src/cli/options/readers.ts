@@ -1,0 +1,99 @@
+import { InvalidArgumentError } from "commander";
+import { isGaitKineticsError } from "../../units/index.js";
+import { parseQuantity } from "../../units/parse/index.js";
+
+/** Turns what was typed for an option into its value. */
+export type Reader<T> = (text: string) => T;
+
+/** Kinds of quantity that options take, each with an example of how it is typed. */
+const EXAMPLES = {
+  mass: '"70 kg"',
+  length: '"1.78 m"',
+  speed: '"12 km/h"',
+  force: '"20 N"',
+  frequency: '"50 Hz"',
+  time: '"15 s"',
+} as const;
+
+/** Reads a quantity with its unit into SI. */
+export function quantity(
+  dimension: keyof typeof EXAMPLES,
+  bounds: { readonly positive: boolean },
+): Reader<number> {
+  return (text) => {
+    const value = refusingAsUsage(() => parseQuantity(text, dimension));
+    if (bounds.positive ? value <= 0 : value < 0) {
+      throw new InvalidArgumentError(
+        `It must be ${bounds.positive ? "above" : "at least"} zero, such as ${EXAMPLES[dimension]}.`,
+      );
+    }
+    return value;
+  };
+}
+
+/** Reads a word of a list. */
+export function word<const T extends string>(...allowed: readonly T[]): Reader<T> {
+  return (text) => {
+    const found = allowed.find((candidate) => candidate === text.trim());
+    if (found === undefined) throw new InvalidArgumentError(`It must be ${allowed.join(" or ")}.`);
+    return found;
+  };
+}
+
+/** Reads a whole number from `least` up. */
+export function whole(least: number): Reader<number> {
+  return (text) => {
+    const value = Number(text);
+    if (text.trim() === "" || !Number.isInteger(value) || value < least) {
+      throw new InvalidArgumentError(`It must be a whole number from ${least}.`);
+    }
+    return value;
+  };
+}
+
+/** Reads a slope: `2 %` or `0.02`, uphill positive. */
+export function grade(text: string): number {
+  const match = /^\s*([+-]?\d+(?:\.\d+)?)\s*(%?)\s*$/.exec(text);
+  if (match === null) throw new InvalidArgumentError('It must be rise over run, such as "2 %" or 0.02.');
+  return Number(match[1]) / (match[2] === "%" ? 100 : 1);
+}
+
+/** Reads a cutoff; `none` is `null`. */
+export function cutoff(text: string): number | null {
+  if (text.trim() === "none") return null;
+  return refusingNegative(text);
+}
+
+/** Reads names in a list with commas between. */
+export function list(text: string): readonly string[] {
+  return text
+    .split(",")
+    .map((name) => name.trim())
+    .filter((name) => name !== "");
+}
+
+/** Reads `name=value` pairs with commas between; a comma in a name has no place. */
+export function pairs(text: string): Readonly<Record<string, string>> {
+  const read = list(text).map((pair) => {
+    const at = pair.lastIndexOf("=");
+    if (at < 1 || at === pair.length - 1) {
+      throw new InvalidArgumentError(`"${pair}" is no NAME=VALUE; pairs have commas between them.`);
+    }
+    return [pair.slice(0, at).trim(), pair.slice(at + 1).trim()] as const;
+  });
+  if (read.length === 0)
+    throw new InvalidArgumentError("It must be NAME=VALUE pairs with commas between them.");
+  return Object.fromEntries(read);
+}
+
+const refusingNegative = quantity("frequency", { positive: true });
+
+/** What the library refuses in an option is bad usage. */
+function refusingAsUsage<T>(read: () => T): T {
+  try {
+    return read();
+  } catch (caught) {
+    if (isGaitKineticsError(caught)) throw new InvalidArgumentError(`${caught.message}.`);
+    throw caught;
+  }
+}

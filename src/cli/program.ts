@@ -1,0 +1,106 @@
+import { Command, Option } from "commander";
+import { healthText } from "../report/index.js";
+import { VERSION } from "../units/index.js";
+import { analyse } from "./commands/analyse.js";
+import { compare } from "./commands/compare.js";
+import { DEMO_FOLDER, demo } from "./commands/demo.js";
+import { metrics } from "./commands/metrics.js";
+import {
+  addAnalysisOptions,
+  addComparedOptions,
+  addOutputOptions,
+  addRecordingOptions,
+} from "./options/inputOptions.js";
+import { whole } from "./options/readers.js";
+import type { Terminal } from "./terminal.js";
+
+const EXAMPLES = `
+Examples:
+  gait-kinetics demo
+  gait-kinetics analyse run.csv --mass "70 kg" --speed "12 km/h" --surface belt
+  gait-kinetics compare usual.csv changed.csv --report page.html
+`;
+
+const FILES = `
+A file is a table with a heading. Columns of the library's own format are named by
+direction and unit: time [s],forward [N],up [N],right [N],cop_forward [m],
+cop_right [m],free_moment [N m]; any subset with up. Other files: state --axes and,
+where the heading has none, --units. Example, a treadmill's export at 300 Hz:
+  --axes x=forward,y=up,z=right --units "Fx=N,Fy=N,Fz=N,COPx=mm,COPz=mm,Ty=N mm"
+  --ignore Time,COPy --rate "300 Hz"
+`;
+
+const BOTH = `
+Options of a recording take one value for both, or two with a comma between them:
+  --speed "12 km/h, 12.1 km/h"
+Parts of one recording are compared by naming the file twice:
+  gait-kinetics compare run.csv run.csv --from "0 s, 15 s" --to "15 s, 30 s"
+`;
+
+/** Builds the command line; it ends by throwing, never by ending the process. */
+export function buildProgram(terminal: Terminal): Command {
+  const program = new Command("gait-kinetics")
+    .description(
+      "Ground reaction force of running: every component, per step, with its uncertainty,\nbefore and after a change.",
+    )
+    .version(VERSION, "--version", "print the version")
+    .helpOption("--help", "print this help")
+    .helpCommand(false)
+    .exitOverride()
+    .configureOutput({
+      writeOut: terminal.out,
+      writeErr: terminal.err,
+      // Problems are written in one place, with what is allowed.
+      outputError: () => {},
+      getOutHelpWidth: () => 80,
+      getErrHelpWidth: () => 80,
+    });
+  const health = `\n${healthText()}`;
+  program.addHelpText("after", EXAMPLES + health);
+
+  const analyseCommand = program
+    .command("analyse")
+    .description("every number of one recording, per component and side")
+    .argument("<file>", "the recording")
+    .addHelpText("after", FILES + health);
+  addRecordingOptions(analyseCommand);
+  addAnalysisOptions(analyseCommand);
+  addOutputOptions(analyseCommand, "the values of every contact");
+  analyseCommand.action((file, options) => analyse(file, options, terminal));
+
+  const compareCommand = program
+    .command("compare")
+    .description("what a change did to every component of the force, and to the work")
+    .argument("<baseline>", "the recording before the change")
+    .argument("<changed>", "the recording after it")
+    .addHelpText("after", BOTH + FILES + health);
+  addComparedOptions(compareCommand);
+  addAnalysisOptions(compareCommand);
+  compareCommand
+    .addOption(
+      new Option("--minimum-strides <number>", "fewest strides a reading needs (20)").argParser(whole(2)),
+    )
+    .addOption(
+      new Option(
+        "--minimum-strides-correlated <number>",
+        "the same where successive strides resemble each other (40)",
+      ).argParser(whole(2)),
+    );
+  addOutputOptions(compareCommand, "the difference of every metric");
+  compareCommand.action((baseline, changed, options) => compare({ baseline, changed }, options, terminal));
+
+  program
+    .command("demo")
+    .description("two synthetic recordings, written, compared and reported")
+    .addOption(new Option("--out <folder>", "where to write").default(DEMO_FOLDER))
+    .addHelpText("after", health)
+    .action((options) => demo(options, terminal));
+
+  const metricsCommand = program
+    .command("metrics")
+    .description("what is computed: every metric, or one of them explained")
+    .argument("[id]", "such as brakingImpulse")
+    .addHelpText("after", health);
+  metricsCommand.action((id) => metrics(id, terminal, (message) => metricsCommand.error(message)));
+  return program;
+}

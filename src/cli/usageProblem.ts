@@ -1,0 +1,39 @@
+import type { Command, CommanderError } from "commander";
+
+/**
+ * Says what is wrong with a command line and what is allowed; `null` where the help was already printed instead.
+ *
+ * @param problem - As commander throws it.
+ * @param program - The whole program.
+ * @param argv - What was typed.
+ */
+export function usageProblem(
+  problem: CommanderError,
+  program: Command,
+  argv: readonly string[],
+): string | null {
+  if (problem.code === "commander.help") return null;
+  const command = program.commands.find((candidate) => candidate.name() === argv[0]);
+  const what = problem.message.replace(/^error: /, "").replace(/\.?\s*$/, "");
+  const name = command === undefined ? "" : `${command.name()}: `;
+  return `${name}${what}${allowed(problem.code, command, program)}`;
+}
+
+function allowed(code: string, command: Command | undefined, program: Command): string {
+  const names = program.commands.map((candidate) => candidate.name()).join(", ");
+  switch (code) {
+    case "commander.unknownCommand":
+      return `; the commands are ${names}`;
+    case "commander.unknownOption":
+      return command === undefined
+        ? `; the commands are ${names}, each with --help`
+        : `; its options are ${command.options.map(({ long }) => long).join(", ")}`;
+    case "commander.missingArgument":
+    case "commander.excessArguments":
+      return command === undefined
+        ? ""
+        : `; it is used as: gait-kinetics ${command.name()} ${command.usage()}`;
+    default:
+      return "";
+  }
+}

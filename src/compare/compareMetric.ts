@@ -1,0 +1,127 @@
+import type { Metric } from "../metrics/index.js";
+import { hedgesG } from "../statistics/index.js";
+import type { NotComputed } from "../trial/index.js";
+import { fail } from "../units/index.js";
+import { compareValues, shownDifference } from "./compareValues.js";
+import type { ComparedValues, MetricComparison, SmallestDetectableChange } from "./comparison.js";
+import { LEAST_SHARE_OF_CONTACTS, type Settings, type SourcedChange } from "./options.js";
+import type { OfBoth, PairedTrial, StrideSeries } from "./strideSeries.js";
+
+/** A metric's stride values in both trials and what comes of them. */
+export interface MetricPair {
+  readonly metric: Metric;
+  readonly baseline: StrideSeries;
+  readonly changed: StrideSeries;
+  /** `null` where it could not be compared; then the reason is there. */
+  readonly comparison: MetricComparison | null;
+  readonly reason: NotComputed | null;
+}
+
+/** Compares one metric, per step, per kilometre and normalised. */
+export function compareMetric(
+  metric: Metric,
+  trials: OfBoth<PairedTrial>,
+  series: OfBoth<StrideSeries>,
+  settings: Settings,
+): MetricPair {
+  const { baseline, changed } = series;
+  const not = (code: string, message: string): MetricPair => ({
+    metric,
+    ...series,
+    comparison: null,
+    reason: { id: metric.id, code, message },
+  });
+  if (baseline.share === 0 || changed.share === 0)
+    return not("not-in-both", whyAbsent(metric.id, trials, series));
+  const least = Math.min(baseline.share, changed.share);
+  if (least < LEAST_SHARE_OF_CONTACTS) {
+    return not(
+      "too-few-contacts",
+      `only ${(100 * least).toFixed(0)} % of the contacts of a trial have it; ${100 * LEAST_SHARE_OF_CONTACTS} % are needed in both`,
+    );
+  }
+  const { mass, gravity } = trials.baseline.trial.settings;
+  const sourced = settings.smallestDetectableChange[metric.id];
+  const inUnit = sourced === undefined ? null : changeIn(metric, sourced, mass, gravity);
+  const values = compareValues(baseline.values, changed.values, settings, inUnit);
+  if (values === null) {
+    return not(
+      "no-interval",
+      baseline.values.length < 2 || changed.values.length < 2
+        ? "a trial has fewer than two strides with it"
+        : "the strides of a trial resemble each other so much that they are worth fewer than two independent ones",
+    );
+  }
+  const perKilometre =
+    metric.perKilometre === true ? perKilometreOf(series, settings, inUnit, values.baseline.mean) : null;
+  const normalised =
+    metric.normalised === undefined
+      ? null
+      : shownDifference(baseline.normalised, changed.normalised, settings.shownLevel);
+  return {
+    metric,
+    ...series,
+    reason: null,
+    comparison: {
+      id: metric.id,
+      unit: metric.unit,
+      ...values,
+      ...(normalised !== null && { normalised: { unit: metric.normalised?.unit ?? "", ...normalised } }),
+      effectSize: hedgesG(changed.values, baseline.values),
+      ...(perKilometre !== null && { perKilometre }),
+    },
+  };
+}
+
+function whyAbsent(id: string, trials: OfBoth<PairedTrial>, series: OfBoth<StrideSeries>): string {
+  const why = (which: keyof OfBoth<unknown>) => {
+    const found = trials[which].trial.notComputed.find((entry) => entry.id === id);
+    return found === undefined ? "" : ` (${found.message})`;
+  };
+  const absent = (which: keyof OfBoth<unknown>) => series[which].share === 0;
+  if (absent("baseline") && absent("changed") && why("baseline") === why("changed")) {
+    return `neither trial has it${why("baseline")}`;
+  }
+  return [
+    ...(absent("baseline") ? [`the baseline does not have it${why("baseline")}`] : []),
+    ...(absent("changed") ? [`the changed trial does not have it${why("changed")}`] : []),
+  ].join("; ");
+}
+
+/** A sourced change per kilometre is the same share of the baseline's mean as per step. */
+function perKilometreOf(
+  { baseline, changed }: OfBoth<StrideSeries>,
+  settings: Settings,
+  perStep: ((baselineMean: number) => SmallestDetectableChange) | null,
+  meanPerStep: number,
+): ComparedValues | null {
+  const thousand = (values: readonly number[]) => values.map((value) => 1000 * value);
+  const sourced =
+    perStep === null
+      ? null
+      : (meanPerKilometre: number) => {
+          const { value, source } = perStep(meanPerStep);
+          return { value: meanPerStep === 0 ? 0 : value * Math.abs(meanPerKilometre / meanPerStep), source };
+        };
+  return compareValues(thousand(baseline.perMetre), thousand(changed.perMetre), settings, sourced);
+}
+
+function changeIn(
+  metric: Metric,
+  { value, unit, source }: SourcedChange,
+  mass: number | null,
+  gravity: number,
+): (baselineMean: number) => SmallestDetectableChange {
+  if (unit === "%") return (baselineMean) => ({ value: (value / 100) * Math.abs(baselineMean), source });
+  if (unit === metric.unit) return () => ({ value, source });
+  if (mass === null) {
+    fail(
+      "missing-value",
+      `the smallest detectable change of ${metric.id} is in ${unit}, and the baseline has no mass`,
+      {
+        argument: `smallestDetectableChange.${metric.id}`,
+      },
+    );
+  }
+  return () => ({ value: value * mass * (metric.normalised?.by === "body weight" ? gravity : 1), source });
+}

@@ -1,0 +1,155 @@
+import { lagOneCorrelation } from "../statistics/index.js";
+import type { MetricPair } from "./compareMetric.js";
+import type { ComparedValues, ComponentName, ComponentReading } from "./comparison.js";
+import { moreStrides } from "./moreStrides.js";
+import { CORRELATED_ABOVE, type Settings } from "./options.js";
+import { readDifference } from "./readDifference.js";
+import type { OfBoth } from "./strideSeries.js";
+import { listed } from "./wording.js";
+
+/** What stands in the way of a reading whatever the numbers are, and what would remove it. */
+export interface Obstacle {
+  /** In two or three words. */
+  readonly brief: string;
+  /** In a sentence's part. */
+  readonly reason: string;
+  readonly toSettle: string;
+}
+
+/** A primary metric's reading with what a sentence needs. */
+export interface PrimaryReading {
+  readonly pair: MetricPair;
+  readonly reading: ComponentReading;
+  /** `null` where there are no values per kilometre, or no reading at all. */
+  readonly perKilometre: ComponentReading | null;
+  /** Too few strides, speeds apart, no interval; `null` where the numbers decided. */
+  readonly obstacle: Obstacle | null;
+  /** Why it is not settled; `null` where it is. */
+  readonly reason: string | null;
+  /** What would settle it; `null` where it is settled. */
+  readonly toSettle: string | null;
+  /** What would settle it per kilometre; `null` where it is settled there, or has no values. */
+  readonly toSettlePerKilometre: string | null;
+}
+
+/** The component a metric speaks for with its reading; no reading where the component was not recorded in both. */
+export interface ComponentState {
+  readonly component: ComponentName;
+  readonly primary: PrimaryReading | null;
+}
+
+/**
+ * Reads a primary metric.
+ *
+ * @param pair - Its values in both trials.
+ * @param values - What is read: per step, or per metre for work.
+ * @param series - The stride values behind `values`.
+ * @param what - What it speaks of, such as "the vertical force".
+ * @param obstacle - What stands in the way of any reading, such as speeds that differ.
+ */
+export function readPrimary(
+  pair: MetricPair,
+  values: ComparedValues | null,
+  series: OfBoth<readonly number[]>,
+  what: string,
+  obstacle: Obstacle | null,
+  settings: Settings,
+): PrimaryReading {
+  const blocked =
+    obstacle ?? tooFewStrides(series, settings) ?? (values === null ? notCompared(pair, what) : null);
+  if (blocked !== null || values === null) {
+    const reason = blocked?.reason ?? "";
+    const toSettle = blocked?.toSettle ?? null;
+    return {
+      pair,
+      reading: "unsettled",
+      perKilometre: null,
+      obstacle: blocked,
+      reason,
+      toSettle,
+      toSettlePerKilometre: null,
+    };
+  }
+  const { moreLoad } = pair.metric;
+  const kilometre = pair.comparison?.perKilometre;
+  const reading = readDifference(values, moreLoad, settings.similarMargin);
+  const perKilometre =
+    kilometre === undefined ? null : readDifference(kilometre, moreLoad, settings.similarMargin);
+  const perMetre = { baseline: pair.baseline.perMetre, changed: pair.changed.perMetre };
+  return {
+    pair,
+    reading,
+    perKilometre,
+    obstacle: null,
+    reason: reading === "unsettled" ? whyUnsettled(values) : null,
+    toSettle: reading === "unsettled" ? adviceFor(what, series, values, settings) : null,
+    toSettlePerKilometre:
+      kilometre === undefined || perKilometre !== "unsettled"
+        ? null
+        : adviceFor(`${what} per kilometre`, thousandfold(perMetre), kilometre, settings),
+  };
+}
+
+function thousandfold({ baseline, changed }: OfBoth<readonly number[]>): OfBoth<readonly number[]> {
+  return { baseline: baseline.map((value) => 1000 * value), changed: changed.map((value) => 1000 * value) };
+}
+
+function notCompared({ reason }: MetricPair, what: string): Obstacle {
+  const message = reason?.message ?? "it has no interval";
+  return {
+    brief: message,
+    reason: message,
+    toSettle: `recordings in which ${what} can be compared (${message})`,
+  };
+}
+
+function adviceFor(
+  what: string,
+  { baseline, changed }: OfBoth<readonly number[]>,
+  values: ComparedValues,
+  settings: Settings,
+): string {
+  const more = moreStrides(baseline, changed, values, settings.similarMargin);
+  return more === null
+    ? `both conditions recorded again for ${what}: its difference is at the edge of what counts, where more strides alone decide little`
+    : `about ${more} more strides in each recording for ${what}, if its difference and spread stay as they are`;
+}
+
+function whyUnsettled({ difference, readingInterval, smallestDetectableChange }: ComparedValues): string {
+  const { low, high } = readingInterval;
+  if ((low > 0 || high < 0) && Math.abs(difference) <= smallestDetectableChange.value) {
+    return "its difference is shown but below the smallest detectable change, and could be more than alike";
+  }
+  return "its interval holds no difference and also more than an alike one";
+}
+
+function tooFewStrides(series: OfBoth<readonly number[]>, settings: Settings): Obstacle | null {
+  const baseline = shortOf("the baseline", series.baseline, settings);
+  const changed = shortOf("the changed trial", series.changed, settings);
+  const short = [baseline, changed].filter((trial) => trial !== null);
+  if (short.length === 0) return null;
+  const need = Math.max(...short.map((trial) => trial.need));
+  const more = need - Math.min(series.baseline.length, series.changed.length);
+  const together = baseline !== null && changed !== null && baseline.text === changed.text;
+  return {
+    brief: "too few strides",
+    reason: together
+      ? `each trial has ${baseline.text}`
+      : listed(short.map(({ name, text }) => `${name} has ${text}`)),
+    toSettle: `at least ${need} strides in each recording: ${more} more`,
+  };
+}
+
+function shortOf(
+  name: string,
+  values: readonly number[],
+  { minimumStrides, minimumStridesCorrelated }: Settings,
+): { name: string; text: string; need: number } | null {
+  const r1 = values.length < 2 ? 0 : lagOneCorrelation(values);
+  const correlated = r1 > CORRELATED_ABOVE;
+  const need = correlated ? Math.max(minimumStrides, minimumStridesCorrelated) : minimumStrides;
+  if (values.length >= need) return null;
+  const why =
+    values.length < minimumStrides ? "" : ` where strides resemble each other (correlation ${r1.toFixed(2)})`;
+  return { name, text: `${values.length} strides of the ${need} needed${why}`, need };
+}

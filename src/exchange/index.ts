@@ -1,0 +1,3 @@
+export { metricsToCsv } from "./metricsToCsv.js";
+export { stepsToCsv } from "./stepsToCsv.js";
+export { summaryToCsv } from "./summaryToCsv.js";

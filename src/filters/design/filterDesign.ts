@@ -1,0 +1,30 @@
+import type { Hertz } from "../../units/index.js";
+
+/**
+ * One second-order section with a₀ = 1: y[n] = b₀ x[n] + b₁ x[n−1] + b₂ x[n−2] − a₁ y[n−1] − a₂ y[n−2]. A section of
+ * first order has b₂ = a₂ = 0.
+ */
+export type Section = readonly [b0: number, b1: number, b2: number, a0: number, a1: number, a2: number];
+
+/** Which frequencies a filter lets through. */
+export type FilterType = "low-pass" | "high-pass" | "band-pass" | "band-stop";
+
+/** The family of shapes a filter is taken from. */
+export type FilterFamily = "butterworth" | "critically-damped";
+
+/** A filter ready to run: its sections and what they were designed for. */
+export interface FilterDesign {
+  readonly family: FilterFamily;
+  readonly type: FilterType;
+  /** Order of one pass. A band filter has twice as many poles. */
+  readonly order: number;
+  /** Number of passes whose net response has its −3 dB point at `cutoff`. */
+  readonly passes: number;
+  /** Where the net response of all passes is −3 dB, Hz; the two edges of a band. */
+  readonly cutoff: Hertz | readonly [low: Hertz, high: Hertz];
+  /** Where one pass of a Butterworth filter is −3 dB, Hz; of a critically damped one the corner of its poles. */
+  readonly designCutoff: Hertz | readonly [low: Hertz, high: Hertz];
+  readonly sampleRate: Hertz;
+  /** In the order they run: poles nearest to the unit circle last, the whole gain in the first. */
+  readonly sections: readonly Section[];
+}

@@ -1,0 +1,51 @@
+import { type Complete, fail, type Hertz, requireNumber, requireOneOf } from "../units/index.js";
+import { passCorrection } from "./design/passCorrection.js";
+import { END_DEFAULTS, type EndOptions } from "./run/zeroPhase.js";
+
+/** What the zero-phase Butterworth filters may be told. */
+export interface ZeroPhaseOptions extends EndOptions {
+  /** Net order, even: forward and backward run together. The default, 4, is a second-order filter run twice. */
+  readonly order?: number | undefined;
+  /**
+   * What `cutoff` means. `net`, the default: where both passes together are −3 dB. `each-pass`: where each pass is
+   * −3 dB and both together −6 dB, as software without a correction for the second pass has it. Take it to reproduce a
+   * paper that designed its filter at the stated cutoff and ran it forward and backward.
+   */
+  readonly cutoffMeaning?: "net" | "each-pass" | undefined;
+}
+
+/** Net fourth order with the net cutoff and odd ends: common practice in biomechanics. */
+export const ZERO_PHASE_DEFAULTS: Complete<ZeroPhaseOptions> = {
+  ...END_DEFAULTS,
+  order: 4,
+  cutoffMeaning: "net",
+};
+
+/** Checks a net order and what the cutoff means; gives the order of one pass and the factor on the tangent. */
+export function onePassOf({ order, cutoffMeaning }: Complete<ZeroPhaseOptions>): {
+  order: number;
+  correction: number;
+} {
+  const reason = "a zero-phase filter runs twice, so its net order is twice that of one pass";
+  requireNumber("order", order, { from: 2, to: 100, whole: true, hint: reason });
+  if (order % 2 === 1) {
+    fail("out-of-range", `order is ${order}; it must be even: ${reason}`, {
+      argument: "order",
+      values: { given: order },
+    });
+  }
+  const net = requireOneOf("cutoffMeaning", cutoffMeaning, ["net", "each-pass"]) === "net";
+  return { order: order / 2, correction: net ? passCorrection(2, order / 2) : 1 };
+}
+
+/** Checks a cutoff against its sampling rate and gives the tangent of its half angle. */
+export function tangentOf(cutoff: Hertz, sampleRate: Hertz, argument = "cutoff"): number {
+  requireNumber("sampleRate", sampleRate, { above: 0, unit: "Hz" });
+  requireNumber(argument, cutoff, {
+    above: 0,
+    below: sampleRate / 2,
+    unit: "Hz",
+    hint: "below half the sampling rate",
+  });
+  return Math.tan((Math.PI * cutoff) / sampleRate);
+}

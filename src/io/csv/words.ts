@@ -1,0 +1,12 @@
+/** A cell or name for a message: in quotes, on one line, cut where it is long. */
+export function quoted(text: string): string {
+  return JSON.stringify(text.length > 40 ? `${text.slice(0, 39)}…` : text);
+}
+
+/** Brings names that differ in case, spaces, hyphens, dots and underscores only to one form. */
+export function plainName(text: string): string {
+  return text
+    .trim()
+    .toLowerCase()
+    .replace(/[\s_.-]+/g, "_");
+}

@@ -1,0 +1,80 @@
+import {
+  BRAKING_IMPULSE,
+  BRAKING_LOADING_RATE,
+  NET_FORWARD_IMPULSE,
+  PEAK_BRAKING_FORCE,
+  PEAK_PROPULSIVE_FORCE,
+  PROPULSIVE_IMPULSE,
+} from "./anteroposterior/entries.js";
+import {
+  LATERAL_IMPULSE,
+  MEDIAL_IMPULSE,
+  MEDIOLATERAL_EXCURSION,
+  MEDIOLATERAL_IMPULSE,
+  PEAK_LATERAL_FORCE,
+  PEAK_MEDIAL_FORCE,
+} from "./mediolateral/entries.js";
+import type { Metric } from "./metric.js";
+import { STEP_LENGTH, STRIDE_LENGTH } from "./placement/entries.js";
+import {
+  AERIAL_TIME,
+  BRAKING_TIME,
+  CADENCE,
+  CONTACT_TIME,
+  DUTY_FACTOR,
+  PROPULSIVE_TIME,
+  STEP_TIME,
+  STRIDE_TIME,
+} from "./timing/entries.js";
+import {
+  AVERAGE_LOADING_RATE,
+  EARLY_LOADING_RATE,
+  IMPACT_PEAK,
+  INSTANTANEOUS_LOADING_RATE,
+  MEAN_VERTICAL_FORCE,
+  PEAK_VERTICAL_FORCE,
+  TIME_TO_IMPACT_PEAK,
+  VERTICAL_IMPULSE,
+  VERTICAL_OSCILLATION,
+} from "./vertical/entries.js";
+import { HALF_SINE_FIT, POSITIVE_EXTERNAL_WORK } from "./work/entries.js";
+
+/**
+ * Every metric of the library, once, in the order of every table and page: timing, vertical, anteroposterior,
+ * mediolateral, placement, work. The entries stand beside their functions in each family's folder.
+ */
+export const CATALOGUE: readonly Metric[] = [
+  CONTACT_TIME,
+  AERIAL_TIME,
+  STEP_TIME,
+  STRIDE_TIME,
+  CADENCE,
+  DUTY_FACTOR,
+  BRAKING_TIME,
+  PROPULSIVE_TIME,
+  PEAK_VERTICAL_FORCE,
+  IMPACT_PEAK,
+  TIME_TO_IMPACT_PEAK,
+  AVERAGE_LOADING_RATE,
+  EARLY_LOADING_RATE,
+  INSTANTANEOUS_LOADING_RATE,
+  VERTICAL_IMPULSE,
+  MEAN_VERTICAL_FORCE,
+  VERTICAL_OSCILLATION,
+  BRAKING_IMPULSE,
+  PROPULSIVE_IMPULSE,
+  NET_FORWARD_IMPULSE,
+  PEAK_BRAKING_FORCE,
+  PEAK_PROPULSIVE_FORCE,
+  BRAKING_LOADING_RATE,
+  MEDIOLATERAL_IMPULSE,
+  MEDIAL_IMPULSE,
+  LATERAL_IMPULSE,
+  PEAK_MEDIAL_FORCE,
+  PEAK_LATERAL_FORCE,
+  MEDIOLATERAL_EXCURSION,
+  STEP_LENGTH,
+  STRIDE_LENGTH,
+  POSITIVE_EXTERNAL_WORK,
+  HALF_SINE_FIT,
+];

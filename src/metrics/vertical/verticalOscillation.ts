@@ -1,0 +1,38 @@
+import type { Step } from "../../events/index.js";
+import type { GroundReaction } from "../../force/index.js";
+import { centreOfMassExcursion } from "../../models/index.js";
+import type { Metres } from "../../units/index.js";
+import { massByForce } from "../common/massByForce.js";
+import { requireContact } from "../common/requireContact.js";
+import { stepTime } from "../timing/stepTime.js";
+import { strideTime } from "../timing/strideTime.js";
+
+/**
+ * Gives how far the centre of mass moves up and down in a step.
+ *
+ * Formula: max(y) − min(y) from initial contact to the next one; y the double integral of F_up/m over the stride that begins
+ * with this contact, acceleration and velocity made mean-free over it; m by force.
+ * Units: N, s and kg in; m out.
+ * Limits: `null` without a next contact and a later one of the same side. It needs steady strides. A sensor on the trunk
+ * measures another point than the centre of mass.
+ * Source: law (Newton's second); the mean taken off over whole strides is common practice.
+ * @param ground - Force in the library's frame.
+ * @param step - The step to measure; its contact and both neighbours are used.
+ * @throws GaitKineticsError `out-of-range`: contact or neighbours not in order within the recording.
+ * @example
+ * verticalOscillation(ground, { contact }) // null
+ */
+export function verticalOscillation(ground: GroundReaction, step: Step): Metres | null {
+  const { initialContact } = requireContact(ground, step);
+  const next = stepTime(ground, step);
+  const stride = strideTime(ground, step);
+  if (next === null || stride === null) return null;
+  return centreOfMassExcursion(
+    ground.force.up,
+    ground.sampleRate,
+    initialContact,
+    initialContact + stride,
+    massByForce(ground, step),
+    { until: initialContact + next },
+  );
+}

@@ -1,0 +1,142 @@
+import { fail, requireNumber, requireOneOf } from "../units/index.js";
+import { PLAUSIBLE_BOUNDS } from "./plausibleBounds.js";
+import type { Channel, ChannelQuantity, Direction, Recording } from "./recording.js";
+
+/** The directions and the unit each quantity may have; `other` has no direction and any unit. */
+const KNOWN: Readonly<
+  Record<
+    ChannelQuantity,
+    { readonly directions: readonly (Direction | null)[]; readonly unit: string | null }
+  >
+> = {
+  force: { directions: ["forward", "up", "right"], unit: "N" },
+  "centre-of-pressure": { directions: ["forward", "right"], unit: "m" },
+  "free-moment": { directions: ["up"], unit: "N m" },
+  other: { directions: [null], unit: null },
+};
+
+/**
+ * Checks that a recording is what its type says, and that the numbers about runner and trial are plausible.
+ *
+ * Units: SI, as `Recording` states them.
+ * Limits: NaN passes, as a gap; the step to a ground reaction refuses it in a force. A recording without vertical
+ * force passes too.
+ * @param recording - From a reader of the library or made by hand.
+ * @returns The same recording.
+ * @throws GaitKineticsError `wrong-type`: a field of the wrong type; `not-finite`: a number or sample that is infinite,
+ * or a rate that is NaN; `out-of-range`: a rate that is not above 0, an implausible mass, height, speed or grade, an
+ * unknown word; `missing-channel`: no channel; `too-short`: no sample; `unequal-lengths`: channels of different length;
+ * `unit-mismatch`: a channel in another unit than its quantity's; `conflict`: two channels of one quantity and
+ * direction.
+ * @example
+ * checkRecording(recording) === recording // true
+ */
+export function checkRecording(recording: Recording): Recording {
+  if (typeof recording !== "object" || recording === null) {
+    wrongType("recording", recording, "an object");
+  }
+  const { sampleRate, startTime, channels, subject, speed, surface, grade, firstFoot } = recording;
+  requireNumber("sampleRate", sampleRate, { above: 0, unit: "Hz" });
+  requireNumber("startTime", startTime, { unit: "s" });
+  if (typeof subject !== "object" || subject === null) {
+    wrongType("subject", subject, "an object; it is empty where nothing is known of the runner");
+  }
+  if (subject.mass !== undefined) requireNumber("mass", subject.mass, PLAUSIBLE_BOUNDS.mass);
+  if (subject.height !== undefined) requireNumber("height", subject.height, PLAUSIBLE_BOUNDS.height);
+  if (speed !== undefined) requireNumber("speed", speed, PLAUSIBLE_BOUNDS.speed);
+  if (grade !== undefined) requireNumber("grade", grade, PLAUSIBLE_BOUNDS.grade);
+  if (surface !== undefined) requireOneOf("surface", surface, ["ground", "belt"]);
+  if (firstFoot !== undefined) requireOneOf("firstFoot", firstFoot, ["left", "right"]);
+  if (!Array.isArray(recording.cautions)) wrongType("cautions", recording.cautions, "an array");
+  if (typeof recording.origin?.format !== "string") {
+    wrongType("origin", recording.origin, "an object with the name of a format");
+  }
+  if (!Array.isArray(channels)) wrongType("channels", channels, "an array");
+  if (channels.length === 0) {
+    fail("missing-channel", "the recording has no channel; at least one is needed", { argument: "channels" });
+  }
+  for (const [index, channel] of channels.entries()) checkChannel(channel, index);
+  checkTogether(channels);
+  return recording;
+}
+
+function checkChannel(channel: Channel, index: number): void {
+  const argument = `channels[${index}]`;
+  if (typeof channel !== "object" || channel === null) wrongType(argument, channel, "an object");
+  const { name, quantity, direction, unit, samples } = channel;
+  if (typeof name !== "string") wrongType(`${argument}.name`, name, "a text");
+  requireOneOf(`${argument}.quantity`, quantity, ["force", "centre-of-pressure", "free-moment", "other"]);
+  const known = KNOWN[quantity];
+  if (!known.directions.includes(direction)) {
+    fail(
+      "out-of-range",
+      `channel "${name}" holds ${quantity} in direction ${String(direction)}; the direction of ${quantity} is ${known.directions.join(" or ")}`,
+      {
+        argument: `${argument}.direction`,
+        where: name,
+        values: { given: direction, allowed: known.directions },
+      },
+    );
+  }
+  if (typeof unit !== "string") wrongType(`${argument}.unit`, unit, "a text");
+  if (known.unit !== null && unit !== known.unit) {
+    fail(
+      "unit-mismatch",
+      `channel "${name}" holds ${quantity} in "${unit}"; a recording holds it in ${known.unit}: convert the samples first`,
+      { argument: `${argument}.unit`, where: name, values: { given: unit, allowed: known.unit } },
+    );
+  }
+  if (!(samples instanceof Float64Array)) wrongType(`${argument}.samples`, samples, "a Float64Array");
+  for (let i = 0; i < samples.length; i++) {
+    const sample = samples[i];
+    if (sample === Number.POSITIVE_INFINITY || sample === Number.NEGATIVE_INFINITY) {
+      fail(
+        "not-finite",
+        `channel "${name}" holds ${sample} at sample ${i}; a sample is a finite number, or NaN where none was recorded`,
+        {
+          argument: `${argument}.samples`,
+          where: `sample ${i}`,
+          values: { index: i, given: String(sample) },
+        },
+      );
+    }
+  }
+}
+
+function checkTogether(channels: readonly Channel[]): void {
+  const [first, ...rest] = channels as readonly [Channel, ...Channel[]];
+  const { length } = first.samples;
+  if (length === 0) {
+    fail("too-short", `channel "${first.name}" has no sample; at least one is needed`, { where: first.name });
+  }
+  for (const { name, samples } of rest) {
+    if (samples.length !== length) {
+      fail(
+        "unequal-lengths",
+        `channel "${name}" has ${samples.length} samples and "${first.name}" has ${length}; all channels must be of one length`,
+        { where: name, values: { given: samples.length, allowed: length } },
+      );
+    }
+  }
+  for (const [index, channel] of channels.entries()) {
+    const same = channels.slice(0, index).find((other) => sameKind(other, channel));
+    if (same !== undefined) {
+      const what = channel.quantity === "other" ? `of one name` : `${channel.quantity} ${channel.direction}`;
+      fail(
+        "conflict",
+        `channels "${same.name}" and "${channel.name}" are both ${what}; a recording holds each once`,
+        { where: channel.name, values: { channels: [same.name, channel.name] } },
+      );
+    }
+  }
+}
+
+function sameKind(one: Channel, two: Channel): boolean {
+  if (one.quantity !== two.quantity) return false;
+  return one.quantity === "other" ? one.name === two.name : one.direction === two.direction;
+}
+
+function wrongType(argument: string, given: unknown, needed: string): never {
+  const is = given === null ? "null" : Array.isArray(given) ? "an array" : typeof given;
+  fail("wrong-type", `${argument} is ${is}; ${needed} is needed`, { argument, values: { given: is } });
+}

@@ -1,0 +1,41 @@
+import { element } from "../markup/element.js";
+import { escapeMarkup } from "../markup/escapeMarkup.js";
+import { STYLE_SHEET } from "./styleSheet.js";
+
+/** The parts of a page, in order. */
+export interface PageParts {
+  /** Plain text. */
+  readonly title: string;
+  /** Plain text over the heading: what kind of page, of what. */
+  readonly kind: string;
+  /** Plain text. */
+  readonly heading: string;
+  /** Plain text: the answer in one sentence. */
+  readonly answer: string;
+  /** Markup of the sections. */
+  readonly sections: readonly string[];
+  /** Version of the library that computed the numbers. */
+  readonly version: string;
+}
+
+/** Puts a page together: one self-contained file that loads nothing and runs nothing. */
+export function page({ title, kind, heading, answer, sections, version }: PageParts): string {
+  const head = [
+    '<meta charset="utf-8">',
+    '<meta name="viewport" content="width=device-width, initial-scale=1">',
+    `<meta name="generator" content="${escapeMarkup(`gait-kinetics ${version}`)}">`,
+    // Nothing may load and nothing may run, whatever stands in a file's text.
+    `<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'">`,
+    element("title", {}, escapeMarkup(title)),
+    `<style>${STYLE_SHEET}</style>`,
+  ].join("\n");
+  const header = element(
+    "header",
+    {},
+    element("p", { class: "kind" }, escapeMarkup(kind)),
+    element("h1", {}, escapeMarkup(heading)),
+    element("p", { class: "answer" }, escapeMarkup(answer)),
+  );
+  const body = element("main", {}, header, "\n", sections.filter((section) => section !== "").join("\n"));
+  return `<!doctype html>\n<html lang="en-GB">\n<head>\n${head}\n</head>\n<body>\n${body}\n</body>\n</html>\n`;
+}

@@ -1,0 +1,7 @@
+import { element } from "../markup/element.js";
+import { escapeMarkup } from "../markup/escapeMarkup.js";
+
+/** Writes a paragraph of plain text. */
+export function paragraph(text: string): string {
+  return element("p", {}, escapeMarkup(text));
+}

@@ -1,0 +1,88 @@
+import type { MetricSummary, Trial } from "../../trial/index.js";
+import { withDefaults } from "../../units/index.js";
+import { curveFigure } from "../figures/curveFigure.js";
+import { TRIAL_REPORT_DEFAULTS, type TrialReportOptions } from "../options.js";
+import { measuredCells } from "../wording/measuredCells.js";
+import { methodsParagraph } from "../wording/methodsParagraph.js";
+import { type MetricGroup, metricGroups } from "../wording/metricGroups.js";
+import { trialFacts } from "../wording/trialFacts.js";
+import { trialSentence } from "../wording/trialSentence.js";
+import { cautionList } from "./cautionList.js";
+import { factList } from "./factList.js";
+import { figureBlock } from "./figureBlock.js";
+import { healthSection } from "./healthSection.js";
+import { missingList } from "./missingList.js";
+import { page } from "./page.js";
+import { paragraph } from "./paragraph.js";
+import { section } from "./section.js";
+import { table } from "./table.js";
+
+const CHANNELS = { vertical: "up", anteroposterior: "forward", mediolateral: "right" } as const;
+
+/**
+ * Writes a trial as one self-contained HTML page: the answer first, then every component with its mean curves and
+ * numbers, timing, placement and work, data quality, methods and health cautions. It loads nothing and runs nothing.
+ *
+ * Units: as each row says. Limits: text from a file is shown as text, whatever markup it holds.
+ * @param trial - As `analyseTrial` gives it.
+ * @param options - {@link TRIAL_REPORT_DEFAULTS} where left out.
+ * @throws GaitKineticsError `unknown-option`.
+ * @example
+ * trialHtml(trial).startsWith("<!doctype html>") // true
+ */
+export function trialHtml(trial: Trial, options: TrialReportOptions = {}): string {
+  const { metrics, title } = withDefaults<TrialReportOptions>(TRIAL_REPORT_DEFAULTS, options);
+  const groups = metricGroups(Object.keys(trial.summary.metrics), metrics);
+  const name = title ?? "One recording";
+  return page({
+    title: `${name}: force between foot and ground`,
+    kind: "Force between foot and ground, one recording",
+    heading: name,
+    answer: trialSentence(trial, metrics),
+    version: trial.settings.version,
+    sections: [
+      section("What was analysed", factList(trialFacts(trial))),
+      ...groups.map((group) => section(group.heading, curvesOf(trial, group.key), numbers(trial, group))),
+      section("Not computed", missingList(trial.notComputed, metrics)),
+      section("Data quality and cautions", cautionList(trial.cautions, metrics)),
+      section("Methods and settings", paragraph(methodsParagraph(trial.settings))),
+      healthSection(),
+    ],
+  });
+}
+
+function curvesOf(trial: Trial, key: MetricGroup["key"]): string {
+  if (key !== "vertical" && key !== "anteroposterior" && key !== "mediolateral") return "";
+  const sides = Object.keys(trial.curves[CHANNELS[key]] ?? {});
+  if (sides.length === 0) return "";
+  return figureBlock(
+    [curveFigure(trial, { component: key, unit: trial.settings.mass === null ? "N" : "BW" })],
+    "Mean curve of stance; the band is one standard deviation between contacts.",
+  );
+}
+
+function numbers({ summary }: Trial, { heading, metrics }: MetricGroup): string {
+  const rows = metrics.flatMap(({ id, name, primary }) => {
+    const found = summary.metrics[id];
+    return found === undefined ? [] : [{ primary, cells: [name, ...cells(found)] }];
+  });
+  return table(
+    `${heading}: means over strides ± standard deviation between strides; left and right over contacts`,
+    ["", "mean ± SD", "unit", "strides", "interval of the mean", "normalised ± SD", "left", "right"],
+    rows,
+  );
+}
+
+function cells(summary: MetricSummary): string[] {
+  const { unit, normalised, left, right } = summary;
+  const { meanAndSd, interval, write } = measuredCells(summary);
+  return [
+    meanAndSd,
+    unit === "1" ? "" : unit,
+    String(summary.n),
+    interval,
+    normalised === undefined ? "" : `${measuredCells(normalised).meanAndSd} ${normalised.unit}`,
+    left === undefined ? "" : write(left.mean),
+    right === undefined ? "" : write(right.mean),
+  ];
+}

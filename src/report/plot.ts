@@ -1,0 +1,2 @@
+export { scaleLinear } from "d3-scale";
+export { area, line } from "d3-shape";

@@ -1,0 +1,32 @@
+import type { Metric } from "../../metrics/index.js";
+import { metricGroups } from "../wording/metricGroups.js";
+import { wrap } from "./wrap.js";
+
+/**
+ * Lists metrics as text of at most 80 columns: id, unit and definition, by component and family.
+ *
+ * @param metrics - Catalogue entries, own ones included.
+ * @example
+ * catalogueText([]) // "\n"
+ */
+export function catalogueText(metrics: readonly Metric[]): string {
+  const groups = metricGroups(
+    metrics.map(({ id }) => id),
+    metrics,
+  );
+  const entryOf = (id: string) => metrics.filter((metric) => metric.id === id);
+  return `${groups
+    .flatMap((group) => [
+      group.heading,
+      ...group.metrics.flatMap(({ id }) => entryOf(id)).flatMap(listed),
+      "",
+    ])
+    .join("\n")
+    .trimEnd()}\n`;
+}
+
+function listed({ id, unit, definition, primary, component }: Metric): string[] {
+  const speaks = primary ? `, speaks for ${component === "none" ? "work" : "its component"}` : "";
+  const head = `${id}${unit === "1" ? "" : ` [${unit}]`}${speaks}`;
+  return [...wrap(head, "  "), ...wrap(definition, "      ")];
+}

@@ -1,0 +1,160 @@
+import type { Comparison, ComponentComparison, MetricComparison } from "../../compare/index.js";
+import { withDefaults } from "../../units/index.js";
+import { COMPARISON_REPORT_DEFAULTS, type ComparisonReportOptions } from "../options.js";
+import { capitalised } from "../wording/capitalised.js";
+import { type Compared, comparedRow } from "../wording/comparedRow.js";
+import { comparisonFacts } from "../wording/comparisonFacts.js";
+import { decimalsFor } from "../wording/decimalsFor.js";
+import { formatDifference } from "../wording/formatDifference.js";
+import { metricGroups } from "../wording/metricGroups.js";
+import { metricName } from "../wording/metricName.js";
+import { plainNumber } from "../wording/plainNumber.js";
+import { cautionLines } from "./cautionLines.js";
+import { healthLines } from "./healthLines.js";
+import { notComputedLines } from "./notComputedLines.js";
+import { tableHead } from "./tableHead.js";
+import { type Column, tableRow } from "./tableRow.js";
+import { wrap } from "./wrap.js";
+
+const REST = "All other metrics. A difference is changed less baseline; these carry no reading.";
+
+/**
+ * Writes a comparison as text of at most 80 columns: the answer as a sentence, the three components with their
+ * readings, the work, every other metric, what was compared and how, and the cautions.
+ *
+ * Units: as each row says. Limits: the interval shown is wider or narrower than the one a reading is taken from.
+ * @param comparison - As `compareTrials` gives it.
+ * @param options - {@link COMPARISON_REPORT_DEFAULTS} where left out.
+ * @throws GaitKineticsError `unknown-option`.
+ * @example
+ * comparisonText(compareTrials(baseline, changed)).split("\n").every((line) => line.length <= 80) // true
+ */
+export function comparisonText(comparison: Comparison, options: ComparisonReportOptions = {}): string {
+  const { metrics, names } = withDefaults<ComparisonReportOptions>(COMPARISON_REPORT_DEFAULTS, options);
+  const level = `${plainNumber(100 * comparison.settings.shownLevel)} % interval`;
+  const primary = componentColumns(level);
+  const secondary = metricColumns(level);
+  const spoken = comparison.components.map(({ metric }) => metric);
+  const rest = comparison.metrics.filter(({ id }) => !spoken.includes(id));
+  const groups = metricGroups(
+    rest.map(({ id }) => id),
+    metrics,
+  );
+  const nameOf = (id: string) => metricName(id, metrics);
+  const byId = new Map(comparison.metrics.map((metric) => [metric.id, metric]));
+  const lines = [
+    ...wrap(comparison.overall.sentence),
+    ...settleLines(comparison),
+    "",
+    ...comparison.components.flatMap(({ sentence }) => wrap(sentence, "- ")),
+    "",
+    ...tableHead(primary),
+    ...comparison.components.flatMap((component) =>
+      componentRows(primary, component, byId.get(component.metric ?? ""), nameOf),
+    ),
+    "",
+    "Work",
+    ...wrap(comparison.work.sentence, "  "),
+    ...workRow(primary, comparison.work),
+    "",
+    ...(groups.length === 0 ? [] : wrap(REST)),
+    ...(groups.length === 0 ? [] : tableHead(secondary)),
+    ...groups.flatMap((group) => [
+      group.heading,
+      ...group.metrics.flatMap(({ id, name }) => metricRow(secondary, name, byId.get(id))),
+    ]),
+    ...(groups.length === 0 ? [] : [""]),
+    ...comparisonFacts(comparison, names).flatMap(({ label, text }) => wrap(text, label.padEnd(19))),
+    "",
+    ...notComputedLines("Not compared", comparison.notCompared, nameOf),
+    ...cautionLines(comparison.cautions, nameOf),
+    ...healthLines(),
+  ];
+  return `${lines.join("\n")}\n`;
+}
+
+function componentColumns(level: string): readonly Column[] {
+  return [
+    { heading: "", width: 15, left: true },
+    { heading: "reading", width: 9, left: true },
+    { heading: "baseline", width: 8 },
+    { heading: "changed", width: 8 },
+    { heading: "difference", width: 10 },
+    { heading: level, width: 18 },
+    { heading: "%", width: 6 },
+  ];
+}
+
+function metricColumns(level: string): readonly Column[] {
+  return [
+    { heading: "", width: 29, left: true },
+    { heading: "baseline", width: 8 },
+    { heading: "changed", width: 7 },
+    { heading: "differs", width: 7 },
+    { heading: level, width: 18 },
+    { heading: "%", width: 6 },
+  ];
+}
+
+function componentRows(
+  columns: readonly Column[],
+  component: ComponentComparison,
+  metric: MetricComparison | undefined,
+  nameOf: (id: string) => string,
+): string[] {
+  const heading = capitalised(component.component);
+  if (metric === undefined) return [...wrap(`${heading}: not recorded in both`)];
+  const { normalised, perKilometre } = metric;
+  return [
+    ...wrap(`${heading}: ${nameOf(metric.id)}, ${metric.unit}`),
+    ...readingRow(columns, "  per step", component.reading, metric),
+    ...(perKilometre === undefined
+      ? []
+      : readingRow(columns, "  per kilometre", component.perKilometre, perKilometre)),
+    ...(normalised === undefined ? [] : normalisedRow(columns, normalised)),
+  ];
+}
+
+function readingRow(
+  columns: readonly Column[],
+  label: string,
+  reading: string | null,
+  compared: Compared,
+): string[] {
+  const { baseline, changed, difference, interval, percent } = comparedRow(compared);
+  return tableRow(columns, [label, reading ?? "", baseline, changed, difference, interval, percent]);
+}
+
+/** The reading is in the sentence above. */
+function workRow(columns: readonly Column[], { perMetre }: Comparison["work"]): string[] {
+  return perMetre === undefined ? [] : readingRow(columns, `  in ${perMetre.unit}`, null, perMetre);
+}
+
+function settleLines({ overall: { toSettle = [] } }: Comparison): string[] {
+  return toSettle.length === 0 ? [] : wrap(toSettle.join("; "), "What would settle it: ", "  ");
+}
+
+/** The normalised difference has an interval of its own and no ends. */
+function normalisedRow(
+  columns: readonly Column[],
+  { unit, difference, interval }: NonNullable<MetricComparison["normalised"]>,
+): string[] {
+  const decimals = Math.min(4, decimalsFor(difference, (interval.high - interval.low) / 2));
+  const signed = (value: number) => formatDifference(value, decimals);
+  const between = `${signed(interval.low)} to ${signed(interval.high)}`;
+  return tableRow(columns, [`  in ${unit}`, "", "", "", signed(difference), between, ""]);
+}
+
+function metricRow(columns: readonly Column[], name: string, metric: MetricComparison | undefined): string[] {
+  if (metric === undefined) return [];
+  const cells = comparedRow(metric);
+  const label = metric.unit === "1" ? `  ${name}` : `  ${name}, ${metric.unit}`;
+  return tableRow(columns, [
+    label,
+    cells.baseline,
+    cells.changed,
+    cells.difference,
+    cells.interval,
+    cells.percent,
+  ]);
+}

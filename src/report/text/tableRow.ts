@@ -1,0 +1,40 @@
+import { lengthOf } from "./lengthOf.js";
+import { printable } from "./printable.js";
+import { TEXT_WIDTH, wrap } from "./wrap.js";
+
+/** A column of a text table: its width, and whether text starts at its left. */
+export interface Column {
+  readonly heading: string;
+  readonly width: number;
+  readonly left?: true;
+}
+
+/**
+ * Sets one row of a table. A first cell that is too long takes a line of its own; a row that is still longer than 80
+ * columns becomes a paragraph with the headings before the values.
+ *
+ * @param columns - Left to right; one space stands between two of them.
+ * @param cells - As many as columns.
+ */
+export function tableRow(columns: readonly Column[], cells: readonly string[]): string[] {
+  const clean = cells.map(printable);
+  const label = clean[0] ?? "";
+  const own = lengthOf(label) > (columns[0]?.width ?? 0);
+  const row = columns
+    .map((column, i) => pad(own && i === 0 ? "" : (clean[i] ?? ""), column))
+    .join(" ")
+    .trimEnd();
+  const indent = /^ */.exec(label)?.[0] ?? "";
+  const heading = wrap(label.trim(), indent);
+  if (lengthOf(row) <= TEXT_WIDTH) return own ? [...heading, row] : [row];
+  const values = columns.slice(1).flatMap(({ heading }, i) => {
+    const cell = clean[i + 1] ?? "";
+    return cell === "" ? [] : [`${heading} ${cell}`.trim()];
+  });
+  return [...heading, ...wrap(values.join("; "), `${indent}  `)];
+}
+
+function pad(text: string, { width, left }: Column): string {
+  const space = " ".repeat(Math.max(0, width - lengthOf(text)));
+  return left ? text + space : space + text;
+}

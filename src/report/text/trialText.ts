@@ -1,0 +1,83 @@
+import type { MetricSummary, Trial } from "../../trial/index.js";
+import { withDefaults } from "../../units/index.js";
+import { TRIAL_REPORT_DEFAULTS, type TrialReportOptions } from "../options.js";
+import { measuredCells } from "../wording/measuredCells.js";
+import { type MetricGroup, metricGroups } from "../wording/metricGroups.js";
+import { metricName } from "../wording/metricName.js";
+import { trialFacts } from "../wording/trialFacts.js";
+import { cautionLines } from "./cautionLines.js";
+import { healthLines } from "./healthLines.js";
+import { notComputedLines } from "./notComputedLines.js";
+import { tableHead } from "./tableHead.js";
+import { type Column, tableRow } from "./tableRow.js";
+import { wrap } from "./wrap.js";
+
+const COLUMNS: readonly Column[] = [
+  { heading: "", width: 24, left: true },
+  { heading: "mean ± SD", width: 15 },
+  { heading: "unit", width: 9, left: true },
+  { heading: "normalised", width: 13 },
+  { heading: "left", width: 7 },
+  { heading: "right", width: 7 },
+];
+
+/**
+ * Writes a trial as text of at most 80 columns: what was analysed, then every metric by component with its spread
+ * between strides, its normalised value and both sides, then what was not computed and why, and the cautions.
+ *
+ * Units: as each row says. Limits: ± is one standard deviation between strides; left and right are means over contacts.
+ * @param trial - As `analyseTrial` gives it.
+ * @param options - {@link TRIAL_REPORT_DEFAULTS} where left out.
+ * @throws GaitKineticsError `unknown-option`.
+ * @example
+ * trialText(trial).split("\n").every((line) => line.length <= 80) // true
+ */
+export function trialText(trial: Trial, options: TrialReportOptions = {}): string {
+  const { metrics, title } = withDefaults<TrialReportOptions>(TRIAL_REPORT_DEFAULTS, options);
+  const { summary } = trial;
+  const nameOf = (id: string) => metricName(id, metrics);
+  const groups = metricGroups(Object.keys(summary.metrics), metrics);
+  const lines = [
+    ...(title === null ? [] : [...wrap(title), ""]),
+    ...trialFacts(trial).flatMap(({ label, text }) => wrap(text, label.padEnd(19))),
+    "",
+    ...tableHead(COLUMNS),
+    ...groups.flatMap((group) => [
+      group.heading,
+      ...group.metrics.flatMap(({ id, name }) => metricRow(name, summary.metrics[id])),
+      "",
+    ]),
+    ...wrap("± one standard deviation between strides; left and right are means over contacts."),
+    ...fewerLines(summary, groups),
+    "",
+    ...notComputedLines("Not computed", trial.notComputed, nameOf),
+    ...cautionLines(trial.cautions, nameOf),
+    ...healthLines(),
+  ];
+  return `${lines.join("\n")}\n`;
+}
+
+/** Names the metrics that not every stride has, with their numbers of strides. */
+function fewerLines({ strides, metrics }: Trial["summary"], groups: readonly MetricGroup[]): string[] {
+  const fewer = groups
+    .flatMap((group) => group.metrics)
+    .flatMap(({ id, name }) => {
+      const n = metrics[id]?.n ?? 0;
+      return n < strides ? [`${name.toLowerCase()} ${n}`] : [];
+    });
+  return fewer.length === 0 ? [] : wrap(`Strides with a value, of ${strides}: ${fewer.join(", ")}.`);
+}
+
+function metricRow(name: string, summary: MetricSummary | undefined): string[] {
+  if (summary === undefined) return [];
+  const { unit, normalised, left, right } = summary;
+  const { meanAndSd, write } = measuredCells(summary);
+  return tableRow(COLUMNS, [
+    `  ${name}`,
+    meanAndSd,
+    unit === "1" ? "" : unit,
+    normalised === undefined ? "" : `${measuredCells(normalised).mean} ${normalised.unit}`,
+    left === undefined ? "" : write(left.mean),
+    right === undefined ? "" : write(right.mean),
+  ]);
+}

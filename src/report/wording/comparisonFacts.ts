@@ -1,0 +1,49 @@
+import type { ComparedTrial, Comparison } from "../../compare/index.js";
+import type { Fact } from "./fact.js";
+import { filterSentence } from "./filterSentence.js";
+import { plainNumber } from "./plainNumber.js";
+
+/**
+ * Says what was compared and how, in the words of a person: strides, speeds and masses of both trials, filter,
+ * threshold, and the rule behind the readings.
+ *
+ * @param comparison - As `compareTrials` gives it.
+ * @param names - What the recordings are called, where they have names.
+ */
+export function comparisonFacts(
+  comparison: Comparison,
+  names: { readonly baseline: string; readonly changed: string } | null,
+): readonly Fact[] {
+  const { settings } = comparison;
+  return [
+    { label: "Baseline", text: trialOf(comparison.baseline, names?.baseline) },
+    { label: "Changed", text: trialOf(comparison.changed, names?.changed) },
+    { label: "Filter", text: filterSentence(settings.filter) },
+    { label: "Contact threshold", text: thresholdOf(comparison) },
+    {
+      label: "Intervals",
+      text: `${plainNumber(100 * settings.shownLevel)} % shown, ${plainNumber(100 * settings.readingLevel)} % behind every reading; ${settings.interval}`,
+    },
+    {
+      label: "A reading needs",
+      text: `${settings.minimumStrides} strides (${settings.minimumStridesCorrelated} where successive strides are correlated), speeds within ${plainNumber(100 * settings.speedTolerance)} %, and a difference above the smallest detectable change`,
+    },
+  ];
+}
+
+function thresholdOf({ settings, baseline, changed }: Comparison): string {
+  return settings.threshold === null
+    ? `${plainNumber(baseline.threshold)} N in the baseline, ${plainNumber(changed.threshold)} N in the changed trial`
+    : `${plainNumber(settings.threshold)} N for both`;
+}
+
+function trialOf(
+  { strides, effectiveStrides, speed, mass, massByForce }: ComparedTrial,
+  name: string | undefined,
+): string {
+  const title = name === undefined ? "" : `${name}: `;
+  const pace = speed === null ? "speed not stated" : `${plainNumber(speed)} m/s`;
+  const own = mass === null ? "mass not known" : `${plainNumber(mass)} kg`;
+  const byForce = massByForce === null ? "" : ` (${plainNumber(massByForce)} kg by force)`;
+  return `${title}${strides} strides, worth ${Math.floor(effectiveStrides)} independent ones; ${pace}; ${own}${byForce}`;
+}

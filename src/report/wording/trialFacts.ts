@@ -1,0 +1,75 @@
+import type { Trial, TrialSettings } from "../../trial/index.js";
+import type { Fact } from "./fact.js";
+import { filterSentence } from "./filterSentence.js";
+import { plainNumber } from "./plainNumber.js";
+
+/**
+ * Says what was analysed and how, in the words of a person: contacts and strides, speed, both masses, filter,
+ * threshold, offset and drift.
+ *
+ * @param trial - As `analyseTrial` gives it.
+ */
+export function trialFacts(trial: Trial): readonly Fact[] {
+  const { settings, summary } = trial;
+  const { events, force } = settings;
+  const partial = trial.partialContacts.length;
+  return [
+    {
+      label: "Analysed",
+      text: `${count(trial.contacts.length, "contact")}, ${count(summary.strides, "stride")} in ${plainNumber(settings.duration)} s at ${plainNumber(settings.sampleRate)} Hz`,
+    },
+    ...(partial === 0
+      ? []
+      : [{ label: "Left out", text: `${count(partial, "contact")} cut by the ends of the recording` }]),
+    { label: "Speed", text: speedOf(trial) },
+    {
+      label: "Mass",
+      text: massOf(settings),
+    },
+    ...(trial.subject.height === undefined
+      ? []
+      : [{ label: "Height", text: `${plainNumber(trial.subject.height)} m` }]),
+    { label: "Filter", text: filterSentence(settings.filter) },
+    {
+      label: "Contact threshold",
+      text: `${plainNumber(events.threshold)} N, on the ${copyOf(settings)} force; sides by ${events.sides}`,
+    },
+    {
+      label: "Offset taken off",
+      text: `${offsetOf(force.offset)}${force.driftRemoved ? "; drift removed from flight to flight" : ""}; ${count(force.flights, "flight phase")} seen`,
+    },
+    { label: "Impact peak", text: `in ${(100 * summary.impactPeakShare).toFixed(0)} % of contacts` },
+    {
+      label: "Intervals",
+      text: `${plainNumber(100 * settings.level)} %, ${settings.interval}`,
+    },
+  ];
+}
+
+function count(n: number, noun: string): string {
+  return `${n} ${noun}${n === 1 ? "" : "s"}`;
+}
+
+function speedOf({ settings: { speed, surface, grade } }: Trial): string {
+  const where = surface === null ? "surface not stated" : surface === "belt" ? "on a belt" : "over ground";
+  const slope = grade === 0 ? "level" : `grade ${plainNumber(100 * grade)} %`;
+  return `${speed === null ? "not stated" : `${plainNumber(speed)} m/s`}, ${where}, ${slope}`;
+}
+
+/** The copy of the force that contacts were found on. */
+function copyOf({ events, filter }: TrialSettings): string {
+  if (events.cutoff !== null) return `${plainNumber(events.cutoff)} Hz low-passed`;
+  return filter === null ? "unfiltered" : "filtered";
+}
+
+function massOf({ mass, massStated, massByForce }: TrialSettings): string {
+  const byForce = massByForce === null ? "not known by force" : `${plainNumber(massByForce)} kg by force`;
+  return massStated && mass !== null
+    ? `${plainNumber(mass)} kg stated, ${byForce}`
+    : `not stated, ${byForce}`;
+}
+
+function offsetOf(offset: Readonly<Record<string, number>>): string {
+  const parts = Object.entries(offset).map(([name, value]) => `${name} ${value.toFixed(1)} N`);
+  return parts.length === 0 ? "none" : parts.join(", ");
+}

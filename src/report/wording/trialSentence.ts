@@ -1,0 +1,33 @@
+import type { Metric } from "../../metrics/index.js";
+import type { MetricSummary, Trial } from "../../trial/index.js";
+import { measuredCells } from "./measuredCells.js";
+import { plainNumber } from "./plainNumber.js";
+
+/**
+ * Says what a trial shows in one sentence: the primary metric of every component that was recorded, with the interval
+ * of its mean.
+ *
+ * @param trial - As `analyseTrial` gives it.
+ * @param metrics - Entries that tell which metrics speak for the components.
+ */
+export function trialSentence(trial: Trial, metrics: readonly Metric[]): string {
+  const { summary, settings } = trial;
+  const parts = metrics
+    .filter(({ primary, component }) => primary === true && component !== "none")
+    .flatMap(({ id, name }) => {
+      const found = summary.metrics[id];
+      return found === undefined ? [] : [`${name} ${meanOf(found)}`];
+    });
+  const level = plainNumber(100 * settings.level);
+  const strides = `Over ${summary.strides} stride${summary.strides === 1 ? "" : "s"}`;
+  if (parts.length === 0) return `${strides}, no component of the force has a primary metric.`;
+  return `${strides}, on average: ${parts.join("; ")} (${level} % intervals of the mean).`;
+}
+
+function meanOf(summary: MetricSummary): string {
+  const { mean, interval } = measuredCells(summary);
+  const { unit, normalised } = summary;
+  const relative = normalised === undefined ? "" : `${measuredCells(normalised).mean} ${normalised.unit}`;
+  const inside = [interval, relative].filter((part) => part !== "").join("; ");
+  return `${mean} ${unit}${inside === "" ? "" : ` (${inside})`}`;
+}

@@ -1,0 +1,14 @@
+export { type DifferenceInterval, differenceInterval } from "./differenceInterval.js";
+export { effectiveNumber } from "./effectiveNumber.js";
+export { effectiveNumberOf } from "./effectiveNumberOf.js";
+export { hedgesG } from "./hedgesG.js";
+export { lagOneCorrelation } from "./lagOneCorrelation.js";
+export { mean } from "./mean.js";
+export { type Interval, type MeanInterval, meanInterval } from "./meanInterval.js";
+export { median } from "./median.js";
+export { quantile } from "./quantile.js";
+export type { Values } from "./requireValues.js";
+export { type SeededRandom, seededRandom } from "./seededRandom.js";
+export { standardDeviation } from "./standardDeviation.js";
+export { studentTProbability } from "./studentTProbability.js";
+export { studentTQuantile } from "./studentTQuantile.js";

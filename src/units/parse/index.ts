@@ -1,0 +1,1 @@
+export { parseQuantity, type QuantityOf } from "./parseQuantity.js";

@@ -1,0 +1,259 @@
+import { describe, expect, it } from "vitest";
+import { READ_CSV_DEFAULTS, type ReadCsvOptions, readCsv, ZERO_TOLERANCE } from "../../src/io/index.js";
+import { cop, force, freeMoment } from "./fixtures.js";
+
+const table = (...lines: string[]) => lines.join("\n");
+const refusal = (
+  text: string,
+  options: ReadCsvOptions = {},
+): { code: string; message: string; where?: string } => {
+  try {
+    readCsv(text, options);
+  } catch (caught) {
+    return caught as { code: string; message: string; where?: string };
+  }
+  throw new Error("it was read");
+};
+
+describe("header", () => {
+  it("any order, any case, units in brackets or parentheses, known units brought to SI", () => {
+    const recording = readCsv(
+      table(
+        "UP [kN],Time (ms),Cop Forward [mm],cop-right(cm),Free_Moment [N·mm],right[lbf],FORWARD [kgf]",
+        "0.5,10,100,2,5000,1,1",
+        "0.6,12,200,3,6000,2,2",
+      ),
+    );
+    expect(recording.sampleRate).toBe(500);
+    expect(recording.startTime).toBe(0.01);
+    expect(force(recording, "up")).toEqual([500, 600]);
+    expect(cop(recording, "forward")).toEqual([0.1, 0.2]);
+    expect(cop(recording, "right")).toEqual([0.02, 0.03]);
+    expect(freeMoment(recording)).toEqual([5, 6]);
+    expect(force(recording, "right")[0]).toBeCloseTo(4.4482216152605, 12); // pound-force, NIST SP 811, app. B.8 (from memory)
+    expect(force(recording, "forward")[0]).toBe(9.80665);
+  });
+
+  it("an option's unit counts before the header's", () => {
+    const recording = readCsv("up [kN]\n700\n710", { sampleRate: 100, units: { up: "N" } });
+    expect(force(recording, "up")).toEqual([700, 710]);
+  });
+
+  it("columns named by axis go where the axes point, opposite directions change sign", () => {
+    const text = "Fx [N],Fy [N],Fz [N],COPx [m],COPy [m]\n1,2,-3,0.1,0.2";
+    const recording = readCsv(text, { sampleRate: 1, axes: { x: "left", y: "backward", z: "down" } });
+    expect(force(recording, "right")).toEqual([-1]);
+    expect(force(recording, "forward")).toEqual([-2]);
+    expect(force(recording, "up")).toEqual([3]);
+    expect(cop(recording, "right")).toEqual([-0.1]);
+    expect(cop(recording, "forward")).toEqual([-0.2]);
+    expect(recording.cautions.map(({ code }) => code)).toEqual(["left-handed-axes"]);
+  });
+
+  it("force on the ground changes the sign of force and free moment, not of the centre of pressure", () => {
+    const text =
+      "up [N],forward [N],cop_forward [m],free_moment [N m],time [s]\n-700,30,0.1,4,0\n-710,31,0.2,5,1";
+    const recording = readCsv(text, { forceOn: "ground" });
+    expect(force(recording, "up")).toEqual([700, 710]);
+    expect(force(recording, "forward")).toEqual([-30, -31]);
+    expect(cop(recording, "forward")).toEqual([0.1, 0.2]);
+    expect(freeMoment(recording)).toEqual([-4, -5]);
+  });
+
+  it("one axis is enough for one column, a moment needs all three", () => {
+    expect(force(readCsv("Fz [N]\n5", { sampleRate: 1, axes: { z: "up" } }), "up")).toEqual([5]);
+    expect(refusal("Fz [N],Tz [N m]\n5,1", { sampleRate: 1, axes: { z: "up" } }).code).toBe("unknown-axes");
+  });
+
+  it("free moments about horizontal axes and heights of the centre of pressure pass only as zeros", () => {
+    const axes = { x: "right", y: "forward", z: "up" } as const;
+    const read = (tx: number, height: number) =>
+      readCsv(`Fz [N],Tx [N m],Tz [N m],COPz [m]\n5,${tx},2,${height}`, { sampleRate: 1, axes });
+    expect(freeMoment(read(0, ZERO_TOLERANCE))).toEqual([2]);
+    expect(() => read(0.1, 0)).toThrow(expect.objectContaining({ code: "unreadable-file" }));
+    expect(() => read(0, -0.01)).toThrow(expect.objectContaining({ code: "unreadable-file" }));
+  });
+
+  it("other channels are kept with their unit, as written", () => {
+    const recording = readCsv("up [N],other:EMG [mV],other:belt, left\n5,0.3,7".replace(", left", ""), {
+      sampleRate: 1,
+    });
+    expect(recording.channels.slice(1).map(({ name, unit, samples }) => [name, unit, samples[0]])).toEqual([
+      ["EMG", "mV", 0.3],
+      ["belt", "", 7],
+    ]);
+  });
+
+  it("unnamed columns at the end are no columns while they are blank", () => {
+    const text = "up [N],right [N],,\n5,6,,\n7,8";
+    expect(force(readCsv(text, { sampleRate: 1 }), "right")).toEqual([6, 8]);
+    expect(refusal("up [N],right [N],,\n5,6,,1", { sampleRate: 1 }).where).toBe("line 2");
+  });
+
+  it.each<[string, string, ReadCsvOptions, string]>([
+    ["an unknown name", "up [N],foward [N]\n1,2", {}, 'column 2 "foward [N]"'],
+    ["a word for a table", "hello\nworld", {}, 'column 1 "hello"'],
+    ["numbers for names", "1,2\n3,4", {}, "line 1"],
+    ["the same column twice", "up [N],UP [N]\n1,2", {}, 'column 2 "UP [N]"'],
+    ["two columns of one direction", "up [N],Fz [N]\n1,2", { axes: { z: "up" } }, 'column 2 "Fz [N]"'],
+    ["a nameless column", "up [N],,right [N]\n1,2,3", {}, "column 2"],
+  ])("refuses %s as unreadable", (_, text, options, place) => {
+    const { code, message } = refusal(text, { sampleRate: 1, ...options });
+    expect(code).toBe("unreadable-file");
+    expect(message).toContain(place);
+  });
+
+  it.each<[string, string, ReadCsvOptions]>([
+    ["missing-channel", "time [s],right [N]\n0,1\n1,2", {}],
+    ["missing-channel", "Fz [N]\n1", { axes: { z: "forward" } }],
+    ["unknown-unit", "up\n1", {}],
+    ["unknown-unit", "up [stone]\n1", {}],
+    ["unknown-unit", "up [N]\n1", { units: { up: "constructor" } }],
+    ["unit-mismatch", "up [kg]\n1", {}],
+    ["unit-mismatch", "up [N],cop_right [N]\n1,2", {}],
+    ["unknown-axes", "Fz [N]\n1", {}],
+    ["unknown-axes", "Fz [N],Fy [N]\n1,2", { axes: { z: "up" } }],
+    ["unknown-axes", "Fz [N]\n1", { axes: { z: "up", y: "down" } }],
+    ["unknown-axes", "Fz [N]\n1", { axes: { z: "north" as "up" } }],
+    ["out-of-range", "up [N]\n1", { sampleRate: 0 }],
+    ["not-finite", "up [N]\n1", { sampleRate: Number.NaN }],
+    ["out-of-range", "up [N]\n1", { mass: 700 }],
+    ["out-of-range", "up [N]\n1", { speed: 20 }],
+    ["out-of-range", "up [N]\n1", { surface: "track" as "belt" }],
+    ["out-of-range", "up [N]\n1", { decimal: ";" as "," }],
+    ["out-of-range", "up [N]\n1", { forceOn: "plate" as "ground" }],
+    ["wrong-type", "up [N]\n1", { ignore: "Time" as unknown as [] }],
+    ["wrong-type", "up [N]\n1", { units: { up: 5 } as unknown as {} }],
+    ["wrong-type", "up [N]\n1", { columns: null as unknown as {} }],
+    ["wrong-type", new Uint8Array(3) as unknown as string, {}],
+    ["unknown-option", "up [N]\n1", { rate: 5 } as ReadCsvOptions],
+    ["missing-value", "up [N]\n1", { sampleRate: null }],
+  ])("%s: %j with %j", (code, text, options) => {
+    expect(refusal(text, { sampleRate: 1, ...options }).code).toBe(code);
+  });
+});
+
+describe("cells", () => {
+  it("blank cells are gaps: normal beside the force, a caution in it", () => {
+    const recording = readCsv("time [s],up [N],cop_right [m]\n0,1,\n1, ,0.5\n2,,0.6");
+    expect(force(recording, "up")).toEqual([1, Number.NaN, Number.NaN]);
+    expect(cop(recording, "right")).toEqual([Number.NaN, 0.5, 0.6]);
+    expect(recording.cautions).toEqual([
+      expect.objectContaining({ code: "gap", where: "up", values: { count: 2, line: 3 } }),
+    ]);
+  });
+
+  it.each(["1", " 1 ", "+1.0", "1.", ".1e1", "1E0", "10e-1", "01"])("reads %j as 1", (cell) => {
+    expect(force(readCsv(`time [s];up [N]\n0;${cell}\n1;1`, { decimal: "." }), "up")[0]).toBe(1);
+  });
+
+  it.each([
+    "x",
+    "NaN",
+    "nan",
+    "Infinity",
+    "-inf",
+    "1e999",
+    "0x1F",
+    " 0x1F",
+    "0b1",
+    "1_000",
+    "--1",
+    "1 2",
+    "−1",
+    "1,5",
+    "1.2.3",
+    "e5",
+    ".",
+  ])("refuses %j, naming line and column", (cell) => {
+    const { code, where, message } = refusal(`# a comment\n\ntime [s]\tup [N]\n0\t1\n1\t${cell}`, {
+      decimal: ".",
+    });
+    expect(code).toBe("unreadable-file");
+    expect(where).toBe('line 5, column 2 "up [N]"');
+    expect(message).toContain("finite number");
+    expect(message).not.toContain("\n");
+  });
+
+  it("decimal commas are read where the delimiter is none and a cell proves them", () => {
+    expect(force(readCsv("time [s];up [N]\n0;1,613\n0,5;2,25"), "up")).toEqual([1.613, 2.25]);
+    expect(force(readCsv("time [s];up [N]\n0;1,613\n1;2,250", { decimal: "," }), "up")).toEqual([
+      1.613, 2.25,
+    ]);
+    expect(force(readCsv('time [s],up [N]\n0,"1,5"\n1,2', { decimal: "," }), "up")).toEqual([1.5, 2]);
+  });
+
+  it.each<[string, string, ReadCsvOptions]>([
+    ["thousands or decimals", "time [s];up [N]\n0;1,613\n1;2,250", {}],
+    ["points and commas", "time [s];up [N]\n0;1.5\n1;2,25", {}],
+    ["points where commas are stated", "time [s];up [N]\n0;1.5\n1;2,25", { decimal: "," }],
+    ["two commas", "time [s];up [N]\n0;1,613,000\n1;2,25", {}],
+    ["a quoted comma between commas", 'time [s],up [N]\n0,"1,5"\n1,2', {}],
+  ])("refuses %s", (_, text, options) => {
+    expect(refusal(text, options).code).toBe("unreadable-file");
+  });
+
+  it("quoted cells, line ends in three systems, a byte order mark, blank lines at the end", () => {
+    for (const end of ["\n", "\r\n", "\r"]) {
+      const text = `\uFEFF${['"time [s]","up [N]"', '"0","1"', '"1","2"', "", ""].join(end)}`;
+      expect(force(readCsv(text), "up")).toEqual([1, 2]);
+    }
+  });
+
+  it.each<[string, string, string | undefined]>([
+    ["an empty text", "", undefined],
+    ["blank lines", "\n \n\n", undefined],
+    ["comments alone", "# mass: 70 kg\n# end", undefined],
+    ["a header alone", "time [s],up [N]\n", undefined],
+    ["a short row", "time [s],up [N]\n0,1\n1", "line 3"],
+    ["a long row", "time [s],up [N]\n0,1,2", "line 2"],
+    ["a blank line between rows", "time [s],up [N]\n0,1\n\n1,2", "line 3"],
+    ["an open quotation mark", 'time [s],up [N]\n0,"1\n1,2', "line 2"],
+    ["a quotation mark inside a cell", 'time [s],up [N]\n0,"1"2\n1,2', "line 2"],
+    ["a row without its time", "time [s],up [N]\n0,1\n,2\n2,3", 'line 3, column 1 "time [s]"'],
+  ])("refuses %s", (_, text, where) => {
+    expect(refusal(text)).toMatchObject({ code: "unreadable-file", where });
+  });
+
+  it("a row far down the file is named by its line, behind comments and cells of two lines", () => {
+    const rows = Array.from({ length: 70_000 }, (_, i) => `${i},${i % 700}`);
+    rows[60_000] = "60000,oops";
+    rows.splice(30_000, 0, "# half way");
+    const text = table('time [s],"up\n [N]"'.replace("\n", ""), ...rows);
+    expect(refusal(text).where).toBe('line 60003, column 2 "up [N]"');
+  });
+});
+
+describe("options", () => {
+  it("stand for what the file does not say", () => {
+    const stated = {
+      mass: 70,
+      height: 1.78,
+      speed: 3.3,
+      surface: "belt",
+      grade: 0.05,
+      firstFoot: "left",
+    } as const;
+    const { subject, speed, surface, grade, firstFoot, cautions } = readCsv("up [N]\n1", {
+      ...stated,
+      sampleRate: 1,
+    });
+    expect({ ...subject, speed, surface, grade, firstFoot }).toEqual(stated);
+    expect(cautions).toEqual([]);
+  });
+
+  it("count before the file's own comment, and say so where they differ", () => {
+    const text = "# mass: 70 kg\n# speed: 3 m/s\nup [N]\n1";
+    const recording = readCsv(text, { mass: 72, speed: 3, sampleRate: 1 });
+    expect(recording.subject.mass).toBe(72);
+    expect(recording.cautions).toEqual([
+      expect.objectContaining({ code: "option-over-file", where: "mass", values: { file: 70, option: 72 } }),
+    ]);
+  });
+
+  it("have a default each", () => {
+    expect(readCsv("# sample rate: 5 Hz\nup [N]\n1", READ_CSV_DEFAULTS)).toEqual(
+      readCsv("# sample rate: 5 Hz\nup [N]\n1"),
+    );
+  });
+});

@@ -1,0 +1,143 @@
+import fc from "fast-check";
+import { expect, it } from "vitest";
+import { readCsv, writeCsv } from "../../src/io/index.js";
+import type { Channel, Recording } from "../../src/recording/index.js";
+
+const KINDS = {
+  forward: ["force", "forward", "N"],
+  up: ["force", "up", "N"],
+  right: ["force", "right", "N"],
+  cop_forward: ["centre-of-pressure", "forward", "m"],
+  cop_right: ["centre-of-pressure", "right", "m"],
+  free_moment: ["free-moment", "up", "N m"],
+} as const;
+
+const sample = fc.oneof(
+  { weight: 8, arbitrary: fc.double({ noNaN: true, noDefaultInfinity: true }) },
+  { weight: 1, arbitrary: fc.constant(Number.NaN) },
+  { weight: 1, arbitrary: fc.constantFrom(0, -0, 1e21, 5e-324, -1.7976931348623157e308) },
+);
+const label = fc
+  .string({ minLength: 1, maxLength: 12 })
+  .filter((text) => text === text.trim() && !/[\r\n]/.test(text));
+const optional = <T>(value: fc.Arbitrary<T>) => fc.option(value, { nil: undefined });
+
+const recordings: fc.Arbitrary<Recording> = fc
+  .record({
+    length: fc.integer({ min: 1, max: 30 }),
+    names: fc.subarray(["forward", "right", "cop_forward", "cop_right", "free_moment"] as const),
+    others: fc.uniqueArray(
+      fc.tuple(
+        label,
+        label.filter((text) => !/[[\]()]/.test(text)),
+      ),
+      { selector: ([name]) => name, maxLength: 2 },
+    ),
+    sampleRate: fc.double({ min: 0.5, max: 20_000, noNaN: true }),
+    startTime: fc.double({ min: -10, max: 1000, noNaN: true }),
+    mass: optional(fc.double({ min: 1, max: 499, noNaN: true })),
+    height: optional(fc.double({ min: 0.5, max: 2.9, noNaN: true })),
+    speed: optional(fc.double({ min: 0, max: 12.9, noNaN: true })),
+    grade: optional(fc.double({ min: -1, max: 1, noNaN: true })),
+    surface: optional(fc.constantFrom("ground" as const, "belt" as const)),
+    firstFoot: optional(fc.constantFrom("left" as const, "right" as const)),
+  })
+  .chain(({ length, names, others, sampleRate, startTime, mass, height, ...trial }) => {
+    const series = fc
+      .array(sample, { minLength: length, maxLength: length })
+      .map((values) => new Float64Array(values));
+    const own = (["forward", "up", "right", "cop_forward", "cop_right", "free_moment"] as const).filter(
+      (name) => name === "up" || names.includes(name),
+    );
+    return fc
+      .array(series, { minLength: own.length + others.length, maxLength: own.length + others.length })
+      .map((samples) => ({
+        sampleRate,
+        startTime,
+        channels: [
+          ...own.map((name, k): Channel => {
+            const [quantity, direction, unit] = KINDS[name];
+            return { name, quantity, direction, unit, samples: samples[k] as Float64Array };
+          }),
+          ...others.map(
+            ([name, unit], k): Channel => ({
+              name,
+              quantity: "other",
+              direction: null,
+              unit,
+              samples: samples[own.length + k] as Float64Array,
+            }),
+          ),
+        ],
+        subject: { ...(mass !== undefined && { mass }), ...(height !== undefined && { height }) },
+        ...Object.fromEntries(Object.entries(trial).filter(([, value]) => value !== undefined)),
+        origin: { format: "csv", rows: length },
+        cautions: [],
+      }));
+  });
+
+it("property: what is written comes back equal, to the last bit", () =>
+  fc.assert(
+    fc.property(recordings, (recording) => {
+      const { cautions, ...back } = readCsv(writeCsv(recording));
+      const { cautions: _, ...given } = recording;
+      // toStrictEqual tells 0 from −0.
+      expect(back).toStrictEqual(given);
+      const withGap = recording.channels.filter(
+        ({ quantity, samples }) => quantity === "force" && samples.some(Number.isNaN),
+      );
+      expect(cautions.map(({ code }) => code)).toEqual(withGap.map(() => "gap"));
+    }),
+    { numRuns: 300 },
+  ));
+
+const plain = (channels: readonly Channel[]): Recording => ({
+  sampleRate: 1000,
+  startTime: 0,
+  channels,
+  subject: { mass: 70 },
+  surface: "belt",
+  origin: { format: "csv" },
+  cautions: [],
+});
+const up: Channel = {
+  name: "Fz",
+  quantity: "force",
+  direction: "up",
+  unit: "N",
+  samples: new Float64Array([0, 12.5]),
+};
+const other = (name: string, unit: string): Channel => ({
+  name,
+  quantity: "other",
+  direction: null,
+  unit,
+  samples: new Float64Array([1, Number.NaN]),
+});
+
+it("writes comments, a header with units and one row a sample, as the format says", () => {
+  expect(writeCsv(plain([other("EMG, left", "mV"), up]))).toBe(
+    '# sample rate: 1000 Hz\n# mass: 70 kg\n# surface: belt\ntime [s],up [N],"other:EMG, left [mV]"\n0,0,1\n0.001,12.5,\n',
+  );
+});
+
+it("says a rate that its own times could not give back", () => {
+  expect(readCsv(writeCsv({ ...plain([up]), sampleRate: 1000 / 3 })).sampleRate).toBe(1000 / 3);
+});
+
+it.each([
+  ["", "V"],
+  [" EMG", "V"],
+  ["a\nb", "V"],
+  ["EMG", "V]"],
+  ["EMG", "(V)"],
+  ["EMG (1)", ""],
+])("refuses the channel %j in %j, which would come back as another", (name, unit) => {
+  expect(() => writeCsv(plain([up, other(name, unit)]))).toThrow(
+    expect.objectContaining({ code: "out-of-range" }),
+  );
+});
+
+it("refuses a recording that is none", () => {
+  expect(() => writeCsv(plain([]))).toThrow(expect.objectContaining({ code: "missing-channel" }));
+});

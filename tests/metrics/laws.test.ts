@@ -1,0 +1,144 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import type { Step } from "../../src/events/index.js";
+import type { GroundReaction } from "../../src/force/index.js";
+import * as metrics from "../../src/metrics/index.js";
+import { centreOfMassMotion } from "../../src/models/index.js";
+import { sampledRun, stepsThrough } from "./runs.js";
+
+const { ground, steps } = sampledRun();
+const whole = steps.slice(0, 6) as Required<Step>[];
+const all = (record: GroundReaction, step: Step): number[] =>
+  metrics.CATALOGUE.map(({ compute }) => compute(record, step) as number);
+
+const changed = (change: (samples: Float64Array, axis: string) => Float64Array): GroundReaction => ({
+  ...ground,
+  force: Object.fromEntries(
+    Object.entries(ground.force).map(([axis, samples]) => [axis, change(samples, axis)]),
+  ) as unknown as GroundReaction["force"],
+});
+
+describe("closing laws, each contact", () => {
+  it.each(whole.map((step, k) => [k, step] as const))("contact %i", (_k, step) => {
+    const { contact, nextSameSide } = step;
+    const mass = metrics.massByForce(ground, step);
+    const contactTime = metrics.contactTime(ground, step);
+    const motion = centreOfMassMotion(ground, contact.initialContact, nextSameSide.initialContact, {
+      speed: 3,
+    });
+    // Impulse = change of momentum, to the last sample in contact.
+    const last = motion.time.findIndex((time) => time > contact.toeOff) - 1;
+    const short = { contact: { ...contact, toeOff: motion.time[last] as number } };
+    const gain = (axis: "forward" | "up"): number => {
+      const { velocity } = motion[axis] as { velocity: Float64Array };
+      return mass * ((velocity[last] as number) - (velocity[0] as number));
+    };
+    expect(metrics.netForwardImpulse(ground, short)).toBeCloseTo(gain("forward"), 5);
+    expect(
+      metrics.verticalImpulse(ground, short) - mass * 9.80665 * metrics.contactTime(ground, short),
+    ).toBeCloseTo(gain("up"), 9);
+    // Parts add up to wholes.
+    expect(metrics.propulsiveImpulse(ground, step) - metrics.brakingImpulse(ground, step)).toBeCloseTo(
+      metrics.netForwardImpulse(ground, step),
+      12,
+    );
+    expect(
+      (metrics.medialImpulse(ground, step) ?? 0) + (metrics.lateralImpulse(ground, step) ?? 0),
+    ).toBeCloseTo(metrics.mediolateralImpulse(ground, step), 12);
+    expect(
+      (metrics.brakingTime(ground, step) ?? 0) + (metrics.propulsiveTime(ground, step) ?? 0),
+    ).toBeCloseTo(contactTime, 12);
+    expect(contactTime + (metrics.aerialTime(ground, step) ?? 0)).toBeCloseTo(
+      metrics.stepTime(ground, step) ?? 0,
+      12,
+    );
+    expect(metrics.meanVerticalForce(ground, step) * contactTime).toBeCloseTo(
+      metrics.verticalImpulse(ground, step),
+      9,
+    );
+  });
+});
+
+it("closing law: mean vertical force over a stride is body weight, 70 kg within 1e-8", () => {
+  for (const step of whole) expect(metrics.massByForce(ground, step) / 70).toBeCloseTo(1, 8);
+});
+
+it("closing law: two steps of a stride hold its braking, and its work comes back (positive = negative)", () => {
+  const [first, second] = whole as [Required<Step>, Required<Step>];
+  const impulse = metrics.netForwardImpulse(ground, first) + metrics.netForwardImpulse(ground, second);
+  // What the 20 N threshold cuts off at both ends of both contacts.
+  expect(Math.abs(impulse)).toBeLessThan(0.33);
+  expect(Math.abs(impulse)).toBeLessThan(0.01 * metrics.brakingImpulse(ground, first) * 2);
+});
+
+describe("law: mirrored data give mirrored results, to the last bit", () => {
+  const mirrored = changed((samples, axis) => (axis === "right" ? samples.map((f) => -f) : samples));
+  const swap = { left: "right", right: "left", unknown: "unknown" } as const;
+  const swapped = stepsThrough(steps.map(({ contact }) => ({ ...contact, side: swap[contact.side] })));
+  it.each([0, 1, 2, 3])("contact %i: every metric", (k) => {
+    expect(all(mirrored, swapped[k] as Step)).toEqual(all(ground, steps[k] as Step));
+  });
+  it("and only the sides swapped, medial and lateral change places", () => {
+    const step = swapped[0] as Step;
+    expect(metrics.medialImpulse(ground, step)).toBe(metrics.lateralImpulse(ground, steps[0] as Step));
+    expect(metrics.peakLateralForce(ground, step)).toBe(metrics.peakMedialForce(ground, steps[0] as Step));
+  });
+});
+
+describe("law: force and mass scaled together leave times, lengths and everything per body weight", () => {
+  const scales = new Set(["N", "N s", "N/s", "J"]);
+  it("property: for any scale, every metric of the catalogue", () =>
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0.1, max: 10, noNaN: true }),
+        fc.integer({ min: 0, max: 5 }),
+        (k, contact) => {
+          const heavy = changed((samples) => samples.map((f) => k * f));
+          const step = steps[contact] as Step;
+          for (const { id, unit, compute } of metrics.CATALOGUE) {
+            const ratio = (compute(heavy, step) as number) / (compute(ground, step) as number);
+            expect(ratio / (scales.has(unit) ? k : 1), id).toBeCloseTo(1, 9);
+          }
+        },
+      ),
+      { numRuns: 30 },
+    ));
+  it("doubling, with a stated mass and none by force: to the last bit but for rounding of the integrals", () => {
+    const heavy = { ...changed((samples) => samples.map((f) => 2 * f)), subject: { mass: 140 } };
+    const step = { contact: whole[0]?.contact as Step["contact"] };
+    for (const id of [
+      "impactPeak",
+      "averageLoadingRate",
+      "peakVerticalForce",
+      "peakBrakingForce",
+      "brakingImpulse",
+    ]) {
+      const { compute } = metrics.metricById(id);
+      expect(compute(heavy, step), id).toBe(2 * (compute(ground, step) as number));
+    }
+  });
+});
+
+it("property: a recording that starts earlier gives the same numbers", () =>
+  fc.assert(
+    fc.property(fc.integer({ min: 1, max: 5000 }), fc.integer({ min: 0, max: 5 }), (earlier, k) => {
+      const padded = changed((samples) => {
+        const longer = new Float64Array(samples.length + earlier);
+        longer.set(samples, earlier);
+        return longer;
+      });
+      const by = earlier / 1000;
+      const moved = stepsThrough(
+        steps.map(({ contact }) => ({
+          ...contact,
+          initialContact: contact.initialContact + by,
+          toeOff: contact.toeOff + by,
+        })),
+      );
+      const before = all(ground, steps[k] as Step);
+      all(padded, moved[k] as Step).forEach((value, i) => {
+        expect(value / (before[i] as number), metrics.CATALOGUE[i]?.id).toBeCloseTo(1, 7);
+      });
+    }),
+    { numRuns: 20 },
+  ));
