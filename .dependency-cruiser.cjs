@@ -24,7 +24,6 @@ const order = [
 /** Packages a folder may import; everything else from node_modules is denied. */
 const packages = {
   filters: ["fft.js"],
-  filters: ["fft.js"],
   statistics: ["pure-rand"],
   io: ["papaparse"],
   exchange: ["papaparse"],

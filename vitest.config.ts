@@ -6,6 +6,11 @@ export default defineConfig({
     exclude: ["tests/consumers/**", "node_modules/**"],
     typecheck: { enabled: true, include: ["tests/**/*.test-d.ts"], tsconfig: "tsconfig.tests.json" },
     testTimeout: 60_000,
-    coverage: { provider: "v8", include: ["src/**"], exclude: ["src/**/index.ts"], reporter: ["text-summary", "json-summary"] },
+    coverage: {
+      provider: "v8",
+      include: ["src/**"],
+      exclude: ["src/**/index.ts"],
+      reporter: ["text-summary", "json-summary"],
+    },
   },
 });

@@ -8,8 +8,10 @@ export function benchmark(): Bench {
   const text = writeCsv(recording);
   return new Bench({
     name: `10 min × 6 channels × 1 kHz, ${Math.round(text.length / 1e6)} MB`,
-    time: 4000,
+    iterations: 10,
+    time: 0,
     warmupIterations: 2,
+    warmupTime: 0,
   })
     .add("readCsv", () => void readCsv(text))
     .add("writeCsv", () => void writeCsv(recording));

@@ -6,7 +6,7 @@ import { execFileSync } from "node:child_process";
 import { readdirSync } from "node:fs";
 import { cpus } from "node:os";
 import { fileURLToPath, pathToFileURL } from "node:url";
-import type { Bench } from "tinybench";
+import type { Bench, Task } from "tinybench";
 
 const folder = fileURLToPath(new URL(".", import.meta.url));
 const all = readdirSync(folder)
@@ -28,6 +28,14 @@ function commit(): string {
 }
 
 const processor = cpus();
+/** Median and spread over the runs, ms; an error of a task is an error of the benchmark. */
+function lineOf({ name, result }: Task): string {
+  if (result.state !== "completed") throw new Error(`${name} did not complete: ${result.state}`);
+  const { p50, min, max, samplesCount } = result.latency;
+  const ms = (value: number) => value.toFixed(value < 10 ? 3 : 0);
+  return `  ${name.padEnd(30)} ${ms(p50).padStart(8)} ms  (${ms(min)} to ${ms(max)}, ${samplesCount} runs)`;
+}
+
 console.log(
   `${processor[0]?.model ?? "unknown processor"}, ${processor.length} cores; Node ${process.versions.node}; ${commit()}; ${new Date().toISOString().slice(0, 10)}`,
 );
@@ -37,6 +45,6 @@ for (const name of wanted.length > 0 ? wanted : all) {
   };
   const bench = benchmark();
   await bench.run();
-  console.log(`\n${name}\n`);
-  console.table(bench.table());
+  console.log(`\n${name}: ${bench.name}\n`);
+  for (const task of bench.tasks) console.log(lineOf(task));
 }

@@ -1,10 +1,10 @@
 /** Checks that doc comments are whole and that each example, there and in the pages, gives what it says. */
 import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
-import { fileURLToPath } from "node:url";
+import { fileURLToPath, pathToFileURL } from "node:url";
 import { exampleScope } from "./docs/exampleScope.js";
 import { type DocExample, readGrammar } from "./docs/grammar.js";
-import { runExample } from "./docs/runExample.js";
+import { runExample, type Scope } from "./docs/runExample.js";
 
 process.chdir(fileURLToPath(new URL("..", import.meta.url)));
 
@@ -27,12 +27,18 @@ function pageExamples(): DocExample[] {
     });
 }
 
-const { examples, problems, declarations } = readGrammar();
+/** What no entry exports may be named in its own file. */
+async function withInternals(file: string, { entries, names }: Scope): Promise<Scope> {
+  const own = (await import(pathToFileURL(file).href)) as Readonly<Record<string, unknown>>;
+  return { entries, names: { ...own, ...names } };
+}
+
+const { examples, problems, declarations } = readGrammar(process.cwd());
 const all = [...problems];
 const scope = await exampleScope();
 let lines = 0;
-for (const { place, text } of [...examples, ...pageExamples()]) {
-  const result = runExample(text, scope);
+for (const { place, file, text } of [...examples, ...pageExamples()]) {
+  const result = runExample(text, file === undefined ? scope : await withInternals(file, scope));
   lines += result.lines;
   all.push(...result.problems.map((problem) => `${place}: ${problem}`));
   if (result.lines === 0) all.push(`${place}: its example states no value`);

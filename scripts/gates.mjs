@@ -42,6 +42,11 @@ export const GATES = [
     command: "tsx scripts/checkDocs.ts",
     after: "build",
   },
+  {
+    name: "accuracy",
+    proves: "docs/accuracy.md, against synthetic truth, is what the code gives",
+    command: "tsx scripts/accuracy.ts --check",
+  },
   { name: "publint", proves: "package.json against the files", command: "publint --strict", after: "build" },
   {
     name: "attw",

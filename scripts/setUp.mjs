@@ -56,9 +56,11 @@ export async function setUp() {
     process.exit(1);
   }
   if (isInstalled()) return;
-  const count = Object.keys(packagesOf("package-lock.json")).length - 1;
-  console.log(`Installing the ${count} packages this project is built and checked with (npm ci) …`);
-  if ((await show("npm ci --no-audit --no-fund", "installing")) !== 0) {
+  const needed = Object.entries(packagesOf("package-lock.json")).filter(
+    ([place, { optional }]) => place !== "" && !optional,
+  );
+  console.log(`Installing the ${needed.length} packages this project is built and checked with (npm ci) …`);
+  if ((await show("npm ci --ignore-scripts --no-audit --no-fund", "installing")) !== 0) {
     console.error("The packages could not be installed: see npm's message above.");
     process.exit(1);
   }

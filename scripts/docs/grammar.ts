@@ -1,11 +1,13 @@
 import { readdirSync } from "node:fs";
-import { relative } from "node:path";
+import { join, relative } from "node:path";
 import ts from "typescript";
-import { failuresOf } from "./failures.js";
+import { type Failures, failuresOf } from "./failures.js";
 
 /** A doc comment's example and where it stands. */
 export interface DocExample {
   readonly place: string;
+  /** The source file, where it stands in one. */
+  readonly file?: string;
   readonly text: string;
 }
 
@@ -24,30 +26,39 @@ interface Exported {
   readonly declarations: readonly ts.Declaration[];
 }
 
-/** Checks the doc comment of every exported declaration of the library and gathers the examples. */
-export function readGrammar(): Grammar {
-  const program = libraryProgram();
+/**
+ * Checks the doc comment of every exported declaration of the library and gathers the examples.
+ *
+ * @param root - Folder that holds `tsconfig.json` and `src`.
+ */
+export function readGrammar(root: string): Grammar {
+  const program = libraryProgram(root);
   const checker = program.getTypeChecker();
-  const isPublic = publicDeclarations(program, checker);
+  const isPublic = publicDeclarations(program, checker, root);
+  const files = program
+    .getSourceFiles()
+    .filter(({ fileName }) => fileName.startsWith(`${slashed(root)}/src/`));
+  const docs = new Map(files.flatMap(exportedOf).map(({ name, nodes }) => [name, throwsOf(nodes)]));
   const examples: DocExample[] = [];
   const problems: string[] = [];
   let declarations = 0;
-  for (const file of program
-    .getSourceFiles()
-    .filter(({ fileName }) => /\/src\/(?!.*node_modules)/.test(fileName))) {
-    const path = relative(process.cwd(), file.fileName).replaceAll("\\", "/");
+  for (const file of files) {
+    const path = slashed(relative(root, file.fileName));
     for (const exported of exportedOf(file)) {
       declarations += 1;
       const { name, nodes } = exported;
       const line = file.getLineAndCharacterOfPosition(nodes[0]?.getStart() ?? 0).line + 1;
       const place = `${path}:${line} ${name}`;
       const own = nodes.flatMap(examplesOf);
-      examples.push(...own.map((text) => ({ place, text })));
+      examples.push(...own.map((text) => ({ place, file: file.fileName, text })));
       const functions = exported.declarations.flatMap((declaration) => functionOf(declaration) ?? []);
       const found = [...descriptionProblems(nodes), ...parameterProblems(nodes, functions)];
       if (functions.length > 0 && exported.declarations.some((declaration) => isPublic.has(declaration))) {
         if (own.length === 0) found.push("has no @example");
-        found.push(...throwsProblems(nodes, functions, checker), ...partProblems(path, nodes));
+        found.push(
+          ...throwsProblems(nodes, failuresOf(functions, checker, isPublic), docs),
+          ...partProblems(path, nodes),
+        );
       }
       problems.push(...found.map((problem) => `${place} ${problem}`));
     }
@@ -55,18 +66,25 @@ export function readGrammar(): Grammar {
   return { examples, problems, declarations };
 }
 
-function libraryProgram(): ts.Program {
-  const { config, error } = ts.readConfigFile("tsconfig.json", ts.sys.readFile);
+/** The compiler writes paths with slashes on every system. */
+const slashed = (path: string): string => path.replaceAll("\\", "/");
+
+function libraryProgram(root: string): ts.Program {
+  const { config, error } = ts.readConfigFile(join(root, "tsconfig.json"), ts.sys.readFile);
   if (error !== undefined) throw new Error(ts.flattenDiagnosticMessageText(error.messageText, "\n"));
-  const { fileNames, options } = ts.parseJsonConfigFileContent(config, ts.sys, process.cwd());
+  const { fileNames, options } = ts.parseJsonConfigFileContent(config, ts.sys, root);
   return ts.createProgram(fileNames, options);
 }
 
 /** Declarations that an entry of the package exports. */
-function publicDeclarations(program: ts.Program, checker: ts.TypeChecker): ReadonlySet<ts.Node> {
-  const indexes = readdirSync("src", { recursive: true, encoding: "utf8" })
+function publicDeclarations(
+  program: ts.Program,
+  checker: ts.TypeChecker,
+  root: string,
+): ReadonlySet<ts.Node> {
+  const indexes = readdirSync(join(root, "src"), { recursive: true, encoding: "utf8" })
     .filter((path) => path.endsWith("index.ts"))
-    .map((path) => program.getSourceFile(`${process.cwd()}/src/${path.replaceAll("\\", "/")}`));
+    .map((path) => program.getSourceFile(slashed(join(root, "src", path))));
   return new Set(
     indexes.flatMap((file) => {
       const symbol = file && checker.getSymbolAtLocation(file);
@@ -140,20 +158,33 @@ function parameterProblems(
     .map((name) => `documents a parameter "${name}" that it does not have`);
 }
 
+/** Codes that can come and no `@throws` names; one may point to another function's: "as {@link lowPass}". */
 function throwsProblems(
   nodes: readonly ts.Node[],
-  functions: readonly ts.FunctionLikeDeclaration[],
-  checker: ts.TypeChecker,
+  { codes, checksArguments }: Failures,
+  docs: ReadonlyMap<string, string>,
 ): string[] {
-  const told = nodes
-    .flatMap((node) => ts.getJSDocTags(node).filter(({ tagName }) => tagName.text === "throws"))
-    .map(({ comment }) => ts.getTextOfJSDocComment(comment) ?? "")
-    .join("\n");
-  const { codes, checksArguments } = failuresOf(functions, checker);
-  if (told === "") return codes.length > 0 || checksArguments ? ["can fail and has no @throws"] : [];
+  const own = throwsOf(nodes);
+  if (own === "") return codes.length > 0 || checksArguments ? ["can fail and has no @throws"] : [];
+  const told = withLinked(own, docs);
   return codes
     .filter((code) => !told.includes(`\`${code}\``))
     .map((code) => `can fail with "${code}", which no @throws names`);
+}
+
+function throwsOf(nodes: readonly ts.Node[]): string {
+  return nodes
+    .flatMap((node) => ts.getJSDocTags(node).filter(({ tagName }) => tagName.text === "throws"))
+    .map(({ comment }) => ts.getTextOfJSDocComment(comment) ?? "")
+    .join("\n");
+}
+
+/** A `@throws` with those of the functions it links to. */
+function withLinked(text: string, docs: ReadonlyMap<string, string>, seen: readonly string[] = []): string {
+  const links = [...text.matchAll(/\{@link (\w+)\}/g)].map(([, name]) => name as string);
+  return links
+    .filter((name) => !seen.includes(name))
+    .reduce((all, name) => `${all}\n${withLinked(docs.get(name) ?? "", docs, [...seen, name])}`, text);
 }
 
 /** Parts that the doc comment of a number must have. */

@@ -20,7 +20,8 @@ export interface ExampleResult {
  */
 export function runExample(text: string, scope: Scope): ExampleResult {
   const tree = ts.createSourceFile("example.ts", text, ts.ScriptTarget.ES2022, true);
-  const expectations: { readonly source: string; readonly expected: Expected }[] = [];
+  const expectations: { readonly source: string; readonly expected: Expected; readonly comment: string }[] =
+    [];
   const problems: string[] = [];
   const code = tree.statements.map((statement) => {
     if (ts.isImportDeclaration(statement)) {
@@ -35,13 +36,13 @@ export function runExample(text: string, scope: Scope): ExampleResult {
       problems.push(`"${source}" states no value: "${comment}"`);
       return "";
     }
-    expectations.push({ source, expected });
+    expectations.push({ source, expected, comment });
     return `__check(${expectations.length - 1}, () => (${source}));`;
   });
   const check = (index: number, evaluate: () => unknown) => {
-    const { source, expected } = expectations[index] as (typeof expectations)[number];
+    const { source, expected, comment } = expectations[index] as (typeof expectations)[number];
     const problem = problemOf(evaluate, expected);
-    if (problem !== null) problems.push(`"${source}" ${problem}`);
+    if (problem !== null) problems.push(`"${source}" ${problem}, not "${comment}"`);
   };
   try {
     const script = ts.transpile(code.join("\n"), {

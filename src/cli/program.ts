@@ -22,16 +22,19 @@ Examples:
 `;
 
 const FILES = `
-A file is a table with a heading. Columns of the library's own format are named by
-direction and unit: time [s],forward [N],up [N],right [N],cop_forward [m],
-cop_right [m],free_moment [N m]; any subset with up. Other files: state --axes and,
-where the heading has none, --units. Example, a treadmill's export at 300 Hz:
-  --axes x=forward,y=up,z=right --units "Fx=N,Fy=N,Fz=N,COPx=mm,COPz=mm,Ty=N mm"
-  --ignore Time,COPy --rate "300 Hz"
+A file is a table with a heading. In the library's own format columns are
+named by direction and unit, any subset with up:
+  time [s],forward [N],up [N],right [N],cop_forward [m],cop_right [m],
+  free_moment [N m]
+and lines such as "# mass: 70 kg" before it say the rest. For other files state
+--axes and, where the heading has none, --units; a treadmill's export at 300 Hz:
+  --axes x=forward,y=up,z=right --ignore Time,COPy --rate "300 Hz"
+  --units "Fx=N,Fy=N,Fz=N,COPx=mm,COPz=mm,Ty=N mm"
 `;
 
 const BOTH = `
-Options of a recording take one value for both, or two with a comma between them:
+Options of a recording (--mass to --to) take one value for both, or two with a
+comma between them:
   --speed "12 km/h, 12.1 km/h"
 Parts of one recording are compared by naming the file twice:
   gait-kinetics compare run.csv run.csv --from "0 s, 15 s" --to "15 s, 30 s"
@@ -41,12 +44,13 @@ Parts of one recording are compared by naming the file twice:
 export function buildProgram(terminal: Terminal): Command {
   const program = new Command("gait-kinetics")
     .description(
-      "Ground reaction force of running: every component, per step, with its uncertainty,\nbefore and after a change.",
+      "Ground reaction force of running: every component, per step, with its uncertainty, before and after a change.",
     )
     .version(VERSION, "--version", "print the version")
     .helpOption("--help", "print this help")
     .helpCommand(false)
     .exitOverride()
+    .configureHelp({ minWidthToWrap: 20 })
     .configureOutput({
       writeOut: terminal.out,
       writeErr: terminal.err,
@@ -78,12 +82,14 @@ export function buildProgram(terminal: Terminal): Command {
   addAnalysisOptions(compareCommand);
   compareCommand
     .addOption(
-      new Option("--minimum-strides <number>", "fewest strides a reading needs (20)").argParser(whole(2)),
+      new Option("--minimum-strides <number>", "fewest strides a reading needs (default 20)").argParser(
+        whole(2),
+      ),
     )
     .addOption(
       new Option(
         "--minimum-strides-correlated <number>",
-        "the same where successive strides resemble each other (40)",
+        "the same where successive strides are correlated (default 40)",
       ).argParser(whole(2)),
     );
   addOutputOptions(compareCommand, "the difference of every metric");

@@ -1,6 +1,7 @@
 import { CommanderError } from "commander";
 import { isGaitKineticsError } from "../units/index.js";
 import { oneLine } from "./output/oneLine.js";
+import { optionWords } from "./output/optionWords.js";
 import { buildProgram } from "./program.js";
 import type { Terminal } from "./terminal.js";
 import { usageProblem } from "./usageProblem.js";
@@ -30,7 +31,7 @@ export async function run(argv: readonly string[], terminal: Terminal): Promise<
 }
 
 function messageOf(caught: unknown): string {
-  if (isGaitKineticsError(caught)) return caught.message;
+  if (isGaitKineticsError(caught)) return optionWords(caught.message);
   return caught instanceof Error
     ? `unexpected problem: ${caught.message}`
     : `unexpected problem: ${String(caught)}`;

@@ -25,7 +25,8 @@ const COMPONENTS: readonly ComponentName[] = ["vertical", "anteroposterior", "me
  * the mechanical work, each with its uncertainty.
  *
  * Formula: stride values (mean of two successive contacts) of both trials; changed − baseline with Student's t interval,
- * Welch's degrees of freedom and the effective number of strides n (1 − r₁)/(1 + r₁). A component's primary metric reads
+ * Welch's degrees of freedom and the effective number of strides n (1 − r₁)/(1 + r₁), for readings with r₁ freed of its
+ * bias in short series ({@link READING_CORRELATION}). A component's primary metric reads
  * `lower` or `higher` where the 99 % interval lies on one side of zero and the difference exceeds the smallest detectable
  * change; `similar` where that interval lies inside the margin (the larger of the smallest detectable change and 10 % of
  * the baseline's mean); else `unsettled`. Fewer than 20 strides with it (40 where r₁ exceeds 0.5) or speeds more than
@@ -34,7 +35,7 @@ const COMPONENTS: readonly ComponentName[] = ["vertical", "anteroposterior", "me
  * `reduced` alone needs proof for every recorded component, per step and per kilometre.
  * Units: each metric's own; percentages of the size of the baseline's mean.
  * Limits: strides cannot show how much a runner varies from trial to trial: record the baseline again after the change
- * (A–B–A), or give sourced smallest detectable changes. In short series r₁ comes out too low and the intervals too narrow.
+ * (A–B–A), or give sourced smallest detectable changes. In short series the shown intervals are somewhat too narrow.
  * A secondary metric that rose is named by its 95 % interval alone, of which one in forty does so by chance. Trials
  * analysed with different filters are refused; different thresholds are a `Caution`: analyse both with the larger.
  * Source: Student's t and Welch's form; effective number after Zwiers & von Storch 1995, J. Climate 8:336, from memory;
@@ -82,7 +83,8 @@ export function compareTrials(
       version: VERSION,
       shownLevel: settings.shownLevel,
       readingLevel: settings.readingLevel,
-      interval: "Student's t with Welch's degrees of freedom and the effective number of strides",
+      interval:
+        "Student's t with Welch's degrees of freedom and the effective number of strides; for readings, their correlation freed of its bias in short series",
       minimumStrides: settings.minimumStrides,
       minimumStridesCorrelated: settings.minimumStridesCorrelated,
       similarMargin: settings.similarMargin,

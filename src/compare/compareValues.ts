@@ -1,6 +1,6 @@
 import { differenceInterval, type Interval, meanInterval, standardDeviation } from "../statistics/index.js";
 import type { ComparedValues, SmallestDetectableChange } from "./comparison.js";
-import { SMALLEST_DETECTABLE_SHARE } from "./options.js";
+import { READING_CORRELATION, SMALLEST_DETECTABLE_SHARE } from "./options.js";
 
 /** The levels of the two intervals. */
 export interface Levels {
@@ -22,7 +22,12 @@ export function compareValues(
 ): ComparedValues | null {
   if (baseline.length < 2 || changed.length < 2) return null;
   const { difference, interval } = differenceInterval(changed, baseline, shownLevel);
-  const { interval: readingInterval } = differenceInterval(changed, baseline, readingLevel);
+  const { interval: readingInterval } = differenceInterval(
+    changed,
+    baseline,
+    readingLevel,
+    READING_CORRELATION,
+  );
   if (interval === null || readingInterval === null) return null;
   const before = meanInterval(baseline, shownLevel);
   return {

@@ -20,6 +20,7 @@ export {
   type CompareTrialsOptions,
   LEAST_SHARE_OF_CONTACTS,
   MASS_RATIO_TOLERANCE,
+  READING_CORRELATION,
   SIMILAR_MARGIN,
   SMALLEST_DETECTABLE_SHARE,
   type SourcedChange,

@@ -1,5 +1,6 @@
 import { effectiveNumberOf, standardDeviation, studentTQuantile } from "../statistics/index.js";
 import type { ComparedValues } from "./comparison.js";
+import { READING_CORRELATION } from "./options.js";
 import { marginOf } from "./readDifference.js";
 
 /** Beyond this many more strides in each trial the estimate is no advice. */
@@ -21,19 +22,27 @@ export function moreStrides(
   const inside = marginOf(values, similarMargin) - size;
   const goal = Math.max(inside, size > values.smallestDetectableChange.value ? size : 0);
   if (goal <= 0) return null;
-  const n1 = effectiveNumberOf(baseline);
-  const n2 = effectiveNumberOf(changed);
+  const n1 = effectiveNumberOf(baseline, READING_CORRELATION);
+  const n2 = effectiveNumberOf(changed, READING_CORRELATION);
   const v1 = standardDeviation(baseline) ** 2 / n1;
   const v2 = standardDeviation(changed) ** 2 / n2;
   const share = v1 / (v1 + v2);
   const fewest = Math.min(baseline.length, changed.length);
-  for (let more = 1; more <= MOST; more++) {
+  const settles = (more: number) => {
     const times = 1 + more / fewest;
     const df = 1 / (share ** 2 / (n1 * times - 1) + (1 - share) ** 2 / (n2 * times - 1));
-    const reach = studentTQuantile((1 + values.readingInterval.level) / 2, df) * Math.sqrt((v1 + v2) / times);
-    if (reach < goal) return roundUp(more);
+    return studentTQuantile((1 + values.readingInterval.level) / 2, df) * Math.sqrt((v1 + v2) / times) < goal;
+  };
+  if (!settles(MOST)) return null;
+  // The interval narrows with every stride, so the first number that settles is found by halving.
+  let low = 0;
+  let high = MOST;
+  while (high - low > 1) {
+    const middle = Math.floor((low + high) / 2);
+    if (settles(middle)) high = middle;
+    else low = middle;
   }
-  return null;
+  return roundUp(high);
 }
 
 function roundUp(strides: number): number {

@@ -118,9 +118,9 @@ function adviceFor(
 function whyUnsettled({ difference, readingInterval, smallestDetectableChange }: ComparedValues): string {
   const { low, high } = readingInterval;
   if ((low > 0 || high < 0) && Math.abs(difference) <= smallestDetectableChange.value) {
-    return "its difference is shown but below the smallest detectable change, and could be more than alike";
+    return "the difference is below the smallest detectable change, and its interval reaches beyond what reads similar";
   }
-  return "its interval holds no difference and also more than an alike one";
+  return "the interval of its difference holds zero and reaches beyond what reads similar";
 }
 
 function tooFewStrides(series: OfBoth<readonly number[]>, settings: Settings): Obstacle | null {

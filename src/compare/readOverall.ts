@@ -48,7 +48,13 @@ export function readOverall(
   const reading = readingOf(facts);
   const toSettle = [...new Set(adviceOf(reading, facts))];
   const missing = states.flatMap(({ component, primary }) => (primary === null ? [component] : []));
-  const sentences = [verdict(reading, facts), extent(recorded, missing), rises(risen), NOT_THE_LOAD_INSIDE];
+  const open = recorded.some(({ primary }) => primary.obstacle === null);
+  const sentences = [
+    verdict(reading, facts),
+    extent(recorded, missing),
+    ...(open ? [rises(risen)] : []),
+    NOT_THE_LOAD_INSIDE,
+  ];
   return {
     reading,
     sentence: sentences.filter((sentence) => sentence !== "").join(" "),

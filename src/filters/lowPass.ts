@@ -1,5 +1,5 @@
 import { type Hertz, type Samples, withDefaults } from "../units/index.js";
-import { lowPassSections } from "./design/lowPassSections.js";
+import { edgeSections } from "./design/edgeSections.js";
 import { onePassOf, tangentOf, ZERO_PHASE_DEFAULTS, type ZeroPhaseOptions } from "./netFilter.js";
 import type { FilteredChannels, OneOrMore } from "./run/channels.js";
 import { zeroPhase } from "./run/zeroPhase.js";
@@ -42,5 +42,5 @@ export function lowPass(samples: OneOrMore, options: LowPassOptions): Float64Arr
   const settings = withDefaults(ZERO_PHASE_DEFAULTS, rest);
   const tangent = tangentOf(cutoff, sampleRate);
   const { order, correction } = onePassOf(settings);
-  return zeroPhase(samples, lowPassSections(order, tangent / correction), settings);
+  return zeroPhase(samples, edgeSections(order, tangent / correction, 1), settings);
 }

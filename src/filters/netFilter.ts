@@ -1,5 +1,5 @@
 import { type Complete, fail, type Hertz, requireNumber, requireOneOf } from "../units/index.js";
-import { passCorrection } from "./design/passCorrection.js";
+import { correctionFor } from "./design/passCorrection.js";
 import { END_DEFAULTS, type EndOptions } from "./run/zeroPhase.js";
 
 /** What the zero-phase Butterworth filters may be told. */
@@ -26,26 +26,21 @@ export function onePassOf({ order, cutoffMeaning }: Complete<ZeroPhaseOptions>):
   order: number;
   correction: number;
 } {
-  const reason = "a zero-phase filter runs twice, so its net order is twice that of one pass";
-  requireNumber("order", order, { from: 2, to: 100, whole: true, hint: reason });
+  requireNumber("order", order, { from: 2, to: 100, whole: true });
   if (order % 2 === 1) {
-    fail("out-of-range", `order is ${order}; it must be even: ${reason}`, {
-      argument: "order",
-      values: { given: order },
-    });
+    fail(
+      "out-of-range",
+      `order is ${order}; it must be even: a zero-phase filter runs twice, so its net order is twice that of one pass`,
+      { argument: "order", values: { given: order } },
+    );
   }
   const net = requireOneOf("cutoffMeaning", cutoffMeaning, ["net", "each-pass"]) === "net";
-  return { order: order / 2, correction: net ? passCorrection(2, order / 2) : 1 };
+  return { order: order / 2, correction: net ? correctionFor(2, order / 2) : 1 };
 }
 
 /** Checks a cutoff against its sampling rate and gives the tangent of its half angle. */
 export function tangentOf(cutoff: Hertz, sampleRate: Hertz, argument = "cutoff"): number {
   requireNumber("sampleRate", sampleRate, { above: 0, unit: "Hz" });
-  requireNumber(argument, cutoff, {
-    above: 0,
-    below: sampleRate / 2,
-    unit: "Hz",
-    hint: "below half the sampling rate",
-  });
+  requireNumber(argument, cutoff, { above: 0, below: sampleRate / 2, unit: "Hz" });
   return Math.tan((Math.PI * cutoff) / sampleRate);
 }

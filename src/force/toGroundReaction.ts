@@ -173,7 +173,7 @@ function refuseUpsideDown(up: Float64Array): void {
   if (sum < 0 && -least > 2 * most) {
     fail(
       "unknown-axes",
-      `the vertical force points down (mean ${(sum / up.length).toFixed(0)} N, ${least.toFixed(0)} to ${most.toFixed(0)} N); forces are those of the ground on the runner, "up" positive: state the axis as "down"`,
+      `the vertical force points down (mean ${(sum / up.length).toFixed(0)} N, ${least.toFixed(0)} to ${most.toFixed(0)} N); forces are those of the ground on the runner, "up" positive: read the file with the axis stated as "down", or with forceOn: "ground" where it holds the force on the ground`,
       {
         argument: "up",
         values: { mean: sum / up.length, least, most },

@@ -9,7 +9,6 @@ export { peakBrakingForce } from "./anteroposterior/peakBrakingForce.js";
 export { peakPropulsiveForce } from "./anteroposterior/peakPropulsiveForce.js";
 export { propulsiveImpulse } from "./anteroposterior/propulsiveImpulse.js";
 export { CATALOGUE } from "./catalogue.js";
-export { massByForce } from "./common/massByForce.js";
 export { lateralImpulse } from "./mediolateral/lateralImpulse.js";
 export { medialImpulse } from "./mediolateral/medialImpulse.js";
 export { mediolateralExcursion } from "./mediolateral/mediolateralExcursion.js";

@@ -38,7 +38,7 @@ export const CENTRE_OF_MASS_EXCURSION_DEFAULTS: Complete<CentreOfMassExcursionOp
  * @throws GaitKineticsError `out-of-range`: the span does not rise within the samples, `until` lies outside it, mass not
  * above 0.
  * @example
- * centreOfMassExcursion(new Float64Array([5, 5, 5]), 10, 0, 0.2, 70) // 0
+ * centreOfMassExcursion(new Float64Array([0, 70, 0, -70, 0]), 5, 0, 0.8, 70); // 0.02667
  */
 export function centreOfMassExcursion(
   samples: Samples<"N">,

@@ -66,7 +66,8 @@ export interface CentreOfMassMotion {
  * @param options - Mass, speed, gravity, grade; {@link CENTRE_OF_MASS_MOTION_DEFAULTS} where left out.
  * @throws GaitKineticsError `out-of-range`: the span does not rise within the samples, or an option is out of bounds.
  * @example
- * centreOfMassMotion(ground, 0, 0.001, { mass: 70 }).time.length // 2
+ * const force = { up: new Float64Array([0, 70, 0, -70, 0]) };
+ * centreOfMassMotion({ sampleRate: 5, force }, 0, 0.8, { mass: 70 }).up.velocity; // [0, 0, 0, 0, 0]
  */
 export function centreOfMassMotion(
   record: ForceRecord,

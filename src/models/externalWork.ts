@@ -77,7 +77,8 @@ interface Tally {
  * @throws GaitKineticsError `out-of-range`: the span does not rise within the samples, `until` outside it, or an option
  * out of bounds.
  * @example
- * externalWork({ sampleRate: 10, force: { up: new Float64Array([700, 700, 700]) } }, 0, 0.2, 3).vertical.positive // 0
+ * const force = { up: new Float64Array([0, 1400, 0, 1400, 0]) };
+ * externalWork({ sampleRate: 10, force }, 0, 0.4, 3, { mass: 70 }).vertical.positive; // 22.882
  */
 export function externalWork(
   record: ForceRecord,

@@ -18,7 +18,7 @@ import { requireSpan } from "./requireSpan.js";
  * @param to - Toe-off, above `from`, within the samples.
  * @throws GaitKineticsError `out-of-range`: the span does not rise within the samples.
  * @example
- * halfSineAgreement(new Float64Array([0, 1, 2, 1, 0]), 4, 0, 1)?.toFixed(3) // "0.954"
+ * halfSineAgreement(new Float64Array([0, 1, 2, 1, 0]), 4, 0, 1) // 0.92545
  */
 export function halfSineAgreement(
   samples: Samples<"N">,
@@ -30,7 +30,7 @@ export function halfSineAgreement(
   const duration = to - from;
   const peak = ((Math.PI / 2) * integralBetween(samples, sampleRate, from, to)) / duration;
   const first = Math.ceil(from * sampleRate);
-  const last = Math.min(Math.floor(to * sampleRate), samples.length - 1);
+  const last = Math.floor(to * sampleRate);
   let sum = 0;
   for (let i = first; i <= last; i++) sum += samples[i] as number;
   const mean = sum / (last - first + 1);

@@ -2,7 +2,6 @@ export {
   CURVE_FIGURE_DEFAULTS,
   type CurveFigureOptions,
   curveFigure,
-  type FigureComponent,
 } from "./figures/curveFigure.js";
 export {
   DIFFERENCE_FIGURE_DEFAULTS,

@@ -1,5 +1,5 @@
 import { requireNumber } from "../units/index.js";
-import { effectiveNumberOf } from "./effectiveNumberOf.js";
+import { type CorrelationOptions, effectiveNumberOf } from "./effectiveNumberOf.js";
 import { mean } from "./mean.js";
 import type { Interval } from "./meanInterval.js";
 import { requireValues, type Values } from "./requireValues.js";
@@ -28,24 +28,30 @@ export interface DifferenceInterval {
  * about n (1 − r₁²)/(1 + r₁²)) and so makes up in part for r₁ being an estimate. With r₁ ≤ 0 on both sides it is
  * Welch's textbook interval.
  * Units: those of the values.
- * Limits: as for {@link meanInterval}: too narrow in short, strongly correlated series. Two series without any spread give
+ * Limits: as for {@link meanInterval}: too narrow in short, correlated series unless `correctBias` is set. Two series without any spread give
  * an interval of no width.
  * Source: Welch 1947, Biometrika 34:28, from memory; effective number after Zwiers & von Storch 1995, J. Climate 8:336,
  * from memory.
  * @param first - Finite numbers in their order of time, at least two.
  * @param second - The same; subtracted.
  * @param level - Share of repeats the interval is meant to cover, above 0 and below 1.
+ * @param options - `correctBias` frees r₁ of its bias in short series; {@link CORRELATION_DEFAULTS} where left out.
  * @throws GaitKineticsError `too-short`: fewer than two values; `out-of-range`: the level; `not-finite`, `wrong-type`: a
  *   value or level that is no finite number.
  * @example
  * differenceInterval([4, 6, 4, 6], [1, 3, 1, 3], 0.95).difference // 3
  */
-export function differenceInterval(first: Values, second: Values, level: number): DifferenceInterval {
+export function differenceInterval(
+  first: Values,
+  second: Values,
+  level: number,
+  options: CorrelationOptions = {},
+): DifferenceInterval {
   requireValues("first", first, 2);
   requireValues("second", second, 2);
   requireNumber("level", level, { above: 0, below: 1 });
-  const n1 = effectiveNumberOf(first);
-  const n2 = effectiveNumberOf(second);
+  const n1 = effectiveNumberOf(first, options);
+  const n2 = effectiveNumberOf(second, options);
   const v1 = standardDeviation(first) ** 2 / n1;
   const v2 = standardDeviation(second) ** 2 / n2;
   const difference = mean(first) - mean(second);

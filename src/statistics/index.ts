@@ -1,6 +1,6 @@
 export { type DifferenceInterval, differenceInterval } from "./differenceInterval.js";
 export { effectiveNumber } from "./effectiveNumber.js";
-export { effectiveNumberOf } from "./effectiveNumberOf.js";
+export { CORRELATION_DEFAULTS, type CorrelationOptions, effectiveNumberOf } from "./effectiveNumberOf.js";
 export { hedgesG } from "./hedgesG.js";
 export { lagOneCorrelation } from "./lagOneCorrelation.js";
 export { mean } from "./mean.js";

@@ -20,8 +20,8 @@ export interface DemoRecordings {
 
 /**
  * What landing further ahead changes of the stance: a longer contact, which by the law of angular momentum puts the foot
- * 25 mm further ahead and lowers the vertical peak; more braking and, with it, propulsion; more force to the sides. The impact is left as it
- * is: whether it rises depends on the foot strike.
+ * 25 mm further ahead and lowers the vertical peak; more braking and, with it, propulsion; more force to the sides. The
+ * impact is left as it is: whether it rises depends on the foot strike.
  */
 const FURTHER_AHEAD: SyntheticStance = {
   stepTime: 0.338,
@@ -32,7 +32,10 @@ const FURTHER_AHEAD: SyntheticStance = {
   medialAmplitude: 0.105,
 };
 
-/** Stride to stride; times and vertical peak within 2.5 %, impact near 7 %, as in one runner's 30 min; the others a judgement. */
+/**
+ * Stride to stride: times and vertical peak below 2.5 % and the impact near 6 %, like one runner's 30 minutes in a preprint
+ * (preprints.org 202601.2214, not peer reviewed); the others a judgement.
+ */
 const VARIABILITY: SyntheticVariability = {
   stepTime: 0.01,
   contactTime: 0.015,
@@ -67,9 +70,10 @@ const TRIAL: SyntheticRunOptions = {
  *
  * Formula: of {@link syntheticRun}; in the second the contact is longer, so that the vertical peak falls by about 6 %, while
  * braking impulse, mediolateral impulse and external work rise by about 30, 25 and 10 %.
- * Units: SI, 1 kHz, 30 s, 3 m/s, 70 kg; at least 42 whole strides each, contacts cut at both ends.
- * Limits: an illustration of a direction, not a finding. That landing further ahead goes with more braking is published; that
- * it can lower the vertical peak is common practice; of the mediolateral force no study with numbers was found. The sizes are chosen.
+ * Units: SI, 1 kHz, 30 s, 3 m/s, 70 kg; 88 whole contacts each, and one cut at either end.
+ * Limits: an illustration of a direction, not a finding. That landing further ahead goes with more braking is published;
+ * that it can lower the vertical peak is common practice; of the mediolateral force no study with numbers was found. The
+ * sizes are chosen.
  * Source: braking, Lieberman et al. 2015, J. Exp. Biol. 218:3406 and Wille et al. 2014, J. Orthop. Sports Phys. Ther. 44:825;
  * ranges of recreational running (2 to 2.5 body weights, 165 to 185 steps/min), common practice.
  * @example

@@ -8,7 +8,7 @@ import type { TrueContact } from "./truth.js";
  *
  * Formula: of {@link syntheticRun}. Units: s from the recording's first sample in; N out.
  * Limits: zero before and after the contact; other contacts are not added.
- * Source: doi:10.1242/jeb.138057 (Clark, Ryan & Weyand 2017) for the form of the vertical force.
+ * Source: form of the vertical force, Clark, Ryan & Weyand 2017, J. Exp. Biol. 220:247; half sines, common practice.
  * @param contact - One of a run's truth.
  * @param time - Any finite number.
  * @throws GaitKineticsError `not-finite`, `wrong-type`: the time is no finite number.

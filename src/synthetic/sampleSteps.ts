@@ -2,7 +2,7 @@ import type { LaidStep } from "./layOutSteps.js";
 import { copTravel, stanceForce, stanceFreeMoment } from "./stance.js";
 
 /** True vertical force below which a recording has no centre of pressure, N. Common practice. */
-export const COP_BLANK_BELOW = 20;
+const COP_BLANK_BELOW = 20;
 
 /** The channels of a synthetic recording, by the names of their columns. */
 export interface SampledChannels {

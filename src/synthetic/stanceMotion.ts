@@ -1,9 +1,6 @@
 import type { Direction } from "../recording/index.js";
 import { type Stance, stanceForce } from "./stance.js";
 
-/** The three directions, in the order of every table. */
-export const DIRECTIONS: readonly Direction[] = ["forward", "up", "right"];
-
 /** One number a direction. */
 export type Vector = { readonly [D in Direction]: number };
 

@@ -16,26 +16,27 @@ export interface SyntheticRun {
 }
 
 /**
- * Makes a recording of a run whose truth is known: force in three directions, centre of pressure and free moment of a runner
- * who obeys the laws of motion.
+ * Makes a recording of a run whose truth is known: force in three directions, centre of pressure and free moment of a
+ * runner who obeys the laws of motion.
  *
  * Formula: vertical, two raised cosines A/2 [1 + cos(π (t − B) / C)], the first of half width t₁ about t₁, the second over
- * the whole contact, with A₁ t₁ + A₂ t_c / 2 = m g × step time; forward, a braking and a propulsive half sine of equal impulse;
- * right, a lateral and a medial half sine; the centre of pressure rolls along the foot by half a cosine, and the foot lands
- * where the moment of the force about the centre of mass integrates to zero over the contact, so that the landing distance
- * follows from the force, the speed and the roll. Variability: each foot's quantities are first-order autoregressive series;
- * a step that leaves the runner ahead, high or aside is answered by the next, so that the laws then hold in the mean
- * (vertical impulse of a step within 1 % of m g × its step time) and the runner does not drift away.
+ * the whole contact, with A₁ t₁ + A₂ t_c / 2 = m g × step time; forward, a braking and a propulsive half sine of equal
+ * impulse; right, a lateral and a medial half sine; the centre of pressure rolls along the foot by half a cosine, and the
+ * foot lands where the moment of the force about the centre of mass integrates to zero over the contact, so that the
+ * landing distance follows from the force, the speed and the roll. Variability: each foot's quantities are first-order
+ * autoregressive series; a step that leaves the runner ahead, high or aside is answered by the next ones, so that the laws
+ * then hold in the mean and the runner does not drift away (with the variability of one runner, the vertical impulse of a
+ * step is within 1 % of m g × its step time, and the medial force varies by a tenth more than asked for).
  * Units: SI; amplitudes in body weights; see {@link SyntheticRunOptions}.
- * Limits: level running with flight phases, one foot at a time; a smooth impact (real ones are sharper); unequal medial
- * amplitudes of the feet are taken literally and leave a mean force to one side, which a runner on a line does not have; offset and
- * drift of force do not reach the centre of pressure.
- * Source: form of the vertical force, Clark, Ryan & Weyand 2017, J. Exp. Biol. 220:247; half sines, the roll and typical amplitudes, common
- * practice; free moment, Milner et al. 2006 as tabled in doi:10.1186/1758-2555-1-19; placement of the foot, conservation of
- * angular momentum.
+ * Limits: level running with flight phases, one foot at a time; a smooth impact (real ones are sharper), stated by its
+ * amplitude and not by the speed of a lower limb; unequal medial amplitudes of the feet are taken literally and leave a mean
+ * force to one side, which a runner on a line does not have; offset and drift of force do not reach the centre of pressure.
+ * Source: form of the vertical force, Clark, Ryan & Weyand 2017, J. Exp. Biol. 220:247; half sines, the roll and typical
+ * amplitudes, common practice; free moment, Milner et al. 2006 as tabled in doi:10.1186/1758-2555-1-19, its direction a
+ * choice; placement of the foot, conservation of angular momentum.
  * @param options - {@link SYNTHETIC_RUN_DEFAULTS} where left out.
- * @throws GaitKineticsError `out-of-range`, `not-finite`, `wrong-type`, `unknown-option`: an option outside what is allowed, or
- * variability so large that a contact becomes impossible.
+ * @throws GaitKineticsError `out-of-range`, `not-finite`, `wrong-type`, `unknown-option`: an option outside what is
+ * allowed, or variability so large that a contact becomes impossible.
  * @example
  * syntheticRun({ contacts: 10, seed: 7 }).truth.contacts.length // 10
  */

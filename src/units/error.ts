@@ -61,6 +61,8 @@ export function isGaitKineticsError(caught: unknown): caught is GaitKineticsErro
 /**
  * Throws a {@link GaitKineticsError}.
  * @throws GaitKineticsError always, with the code given.
+ * @example
+ * fail("out-of-range", "mass is -70 kg; a number above 0 is needed", { argument: "mass" }) // throws out-of-range
  */
 export function fail(code: ErrorCode, message: string, details: ErrorDetails = {}): never {
   throw new GaitKineticsError(code, message, details);

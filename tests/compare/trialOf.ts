@@ -1,4 +1,3 @@
-import { CATALOGUE, type Metric } from "../../src/metrics/index.js";
 import { type SeededRandom, seededRandom } from "../../src/statistics/index.js";
 import type { StepRow, Trial } from "../../src/trial/index.js";
 
@@ -24,11 +23,13 @@ export function trialOf(strides: Strides, parts: TrialParts = {}): Trial {
   const count = Math.max(...Object.values(strides).map((values) => values.length));
   const steps = Array.from({ length: 2 * count }, (_, k): StepRow => {
     const left = k % 2 === 0;
-    const values = Object.entries({ stepTime: Array.from({ length: count }, () => 0.36), ...strides }).map(([id, of]) => {
-      const value = of[Math.floor(k / 2)];
-      const factor = id === "stepTime" ? 1 : left ? 0.97 : 1.03;
-      return [id, value === undefined ? null : factor * value] as const;
-    });
+    const values = Object.entries({ stepTime: Array.from({ length: count }, () => 0.36), ...strides }).map(
+      ([id, of]) => {
+        const value = of[Math.floor(k / 2)];
+        const factor = id === "stepTime" ? 1 : left ? 0.97 : 1.03;
+        return [id, value === undefined ? null : factor * value] as const;
+      },
+    );
     return {
       side: left ? "left" : "right",
       initialContact: 0.36 * k,
@@ -64,7 +65,12 @@ export function trialOf(strides: Strides, parts: TrialParts = {}): Trial {
       ...settings,
     },
     subject: mass === null ? {} : { mass },
-    contacts: steps.map(({ side, initialContact, toeOff }) => ({ side, initialContact, toeOff, threshold: 20 })),
+    contacts: steps.map(({ side, initialContact, toeOff }) => ({
+      side,
+      initialContact,
+      toeOff,
+      threshold: 20,
+    })),
     partialContacts: [],
     steps,
     summary: { strides: count, impactPeakShare: 0, metrics: {} },
@@ -86,7 +92,7 @@ export const TYPICAL: Readonly<Record<string, readonly [mean: number, sd: number
 };
 
 /** A first-order autoregression with standard deviation 1. */
-export function correlated(random: SeededRandom, n: number, r: number): number[] {
+function correlated(random: SeededRandom, n: number, r: number): number[] {
   let x = random.normal();
   return Array.from({ length: n }, () => {
     const here = x;
@@ -111,7 +117,22 @@ export function typicalStrides(
   );
 }
 
-/** A metric of one's own, for what the catalogue does not have. */
-export function metricOf(parts: Partial<Metric> & { readonly id: string }): Metric {
-  return { ...(CATALOGUE[0] as Metric), name: parts.id, ...parts };
+/** Step times that are all the same. */
+export function stepTimes(n: number, value: number): Strides {
+  return { stepTime: Array.from({ length: n }, () => value) };
+}
+
+/** A first recording. */
+export function baseline(n = 40, parts: TrialParts = {}): Trial {
+  return trialOf(typicalStrides(1, n), parts);
+}
+
+/** A second recording, with the means of some metrics multiplied and some replaced. */
+export function changed(
+  factors: Readonly<Record<string, number>> = {},
+  n = 40,
+  parts: TrialParts = {},
+  more: Strides = {},
+): Trial {
+  return trialOf({ ...typicalStrides(2, n, factors), ...more }, parts);
 }

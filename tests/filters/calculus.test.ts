@@ -7,9 +7,8 @@ import {
   timeNormalise,
   valueAt,
 } from "../../src/filters/index.js";
-import scipy from "../fixtures/filters/scipy.json" with { type: "json" };
+import calculus from "../fixtures/filters/calculus.json" with { type: "json" };
 
-const { calculus, timeNormalised101 } = scipy;
 const forty = Float64Array.from(calculus.input.slice(0, 40));
 const expectClose = (got: ArrayLike<number>, wanted: readonly number[], relative = 1e-12) => {
   const scale = Math.max(...wanted.map(Math.abs));

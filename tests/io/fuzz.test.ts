@@ -71,7 +71,7 @@ it.each<[string, string, ReadCsvOptions]>([
         }, text);
         readOrRefuse(changed, options);
       }),
-      { numRuns: 1500 },
+      { numRuns: 1500, seed: 20 },
     ),
 );
 
@@ -80,5 +80,5 @@ it("property: any text at all is read or refused by the library's own error", ()
     fc.property(fc.array(pieces, { maxLength: 60 }), (parts) =>
       readOrRefuse(parts.join(""), { sampleRate: 1 }),
     ),
-    { numRuns: 1500 },
+    { numRuns: 1500, seed: 20 },
   ));

@@ -37,16 +37,23 @@ describe("header", () => {
   it("an option's unit counts before the header's", () => {
     const recording = readCsv("up [kN]\n700\n710", { sampleRate: 100, units: { up: "N" } });
     expect(force(recording, "up")).toEqual([700, 710]);
+    expect(recording.cautions).toEqual([
+      expect.objectContaining({ code: "option-over-file", where: "up", values: { file: "kN", option: "N" } }),
+    ]);
   });
 
   it("columns named by axis go where the axes point, opposite directions change sign", () => {
-    const text = "Fx [N],Fy [N],Fz [N],COPx [m],COPy [m]\n1,2,-3,0.1,0.2";
+    const text = "Fx [N],Fy [N],Fz [N],COPx [m],COPy [m],Tz [N m]\n1,2,-3,0.1,0.2,4";
     const recording = readCsv(text, { sampleRate: 1, axes: { x: "left", y: "backward", z: "down" } });
     expect(force(recording, "right")).toEqual([-1]);
     expect(force(recording, "forward")).toEqual([-2]);
     expect(force(recording, "up")).toEqual([3]);
     expect(cop(recording, "right")).toEqual([-0.1]);
     expect(cop(recording, "forward")).toEqual([-0.2]);
+    // T_z = x F_y − y F_x keeps its sign where all three axes are turned round, and "down" is "up" once more.
+    expect(freeMoment(recording)).toEqual([4]);
+    const rightHanded = { x: "right", y: "backward", z: "down" } as const;
+    expect(freeMoment(readCsv(text, { sampleRate: 1, axes: rightHanded }))).toEqual([-4]);
     expect(recording.cautions.map(({ code }) => code)).toEqual(["left-handed-axes"]);
   });
 
@@ -75,7 +82,7 @@ describe("header", () => {
   });
 
   it("other channels are kept with their unit, as written", () => {
-    const recording = readCsv("up [N],other:EMG [mV],other:belt, left\n5,0.3,7".replace(", left", ""), {
+    const recording = readCsv("up [N],other:EMG [mV],other:belt\n5,0.3,7", {
       sampleRate: 1,
     });
     expect(recording.channels.slice(1).map(({ name, unit, samples }) => [name, unit, samples[0]])).toEqual([
@@ -106,6 +113,7 @@ describe("header", () => {
   it.each<[string, string, ReadCsvOptions]>([
     ["missing-channel", "time [s],right [N]\n0,1\n1,2", {}],
     ["missing-channel", "Fz [N]\n1", { axes: { z: "forward" } }],
+    ["missing-channel", Array.from({ length: 40 }, (_, i) => `other:${i}`).join(), {}],
     ["unknown-unit", "up\n1", {}],
     ["unknown-unit", "up [stone]\n1", {}],
     ["unknown-unit", "up [N]\n1", { units: { up: "constructor" } }],
@@ -123,8 +131,8 @@ describe("header", () => {
     ["out-of-range", "up [N]\n1", { decimal: ";" as "," }],
     ["out-of-range", "up [N]\n1", { forceOn: "plate" as "ground" }],
     ["wrong-type", "up [N]\n1", { ignore: "Time" as unknown as [] }],
-    ["wrong-type", "up [N]\n1", { units: { up: 5 } as unknown as {} }],
-    ["wrong-type", "up [N]\n1", { columns: null as unknown as {} }],
+    ["wrong-type", "up [N]\n1", { units: { up: 5 } as unknown as Record<string, string> }],
+    ["wrong-type", "up [N]\n1", { columns: null as unknown as Record<string, string> }],
     ["wrong-type", new Uint8Array(3) as unknown as string, {}],
     ["unknown-option", "up [N]\n1", { rate: 5 } as ReadCsvOptions],
     ["missing-value", "up [N]\n1", { sampleRate: null }],
@@ -186,6 +194,8 @@ describe("cells", () => {
   it.each<[string, string, ReadCsvOptions]>([
     ["thousands or decimals", "time [s];up [N]\n0;1,613\n1;2,250", {}],
     ["points and commas", "time [s];up [N]\n0;1.5\n1;2,25", {}],
+    ["points behind a blank and commas", "time [s];up [N]\n0; 1.5\n1;2,25", {}],
+    ["commas and then points", "time [s];up [N]\n0;2,25\n1;1.5", {}],
     ["points where commas are stated", "time [s];up [N]\n0;1.5\n1;2,25", { decimal: "," }],
     ["two commas", "time [s];up [N]\n0;1,613,000\n1;2,25", {}],
     ["a quoted comma between commas", 'time [s],up [N]\n0,"1,5"\n1,2', {}],
@@ -215,12 +225,23 @@ describe("cells", () => {
     expect(refusal(text)).toMatchObject({ code: "unreadable-file", where });
   });
 
-  it("a row far down the file is named by its line, behind comments and cells of two lines", () => {
-    const rows = Array.from({ length: 70_000 }, (_, i) => `${i},${i % 700}`);
-    rows[60_000] = "60000,oops";
-    rows.splice(30_000, 0, "# half way");
-    const text = table('time [s],"up\n [N]"'.replace("\n", ""), ...rows);
-    expect(refusal(text).where).toBe('line 60003, column 2 "up [N]"');
+  describe("a file of several pieces of the parser", () => {
+    const rows = Array.from({ length: 200_000 }, (_, i) => `${i},${i % 700}.25`);
+    const header = 'time [s],"up\n[N]"';
+
+    it("is read as one", () => {
+      const text = [header, ...rows].join("\n");
+      expect(text.length).toBeGreaterThan(2 * 1_048_576);
+      const up = force(readCsv(text), "up");
+      expect(up).toHaveLength(200_000);
+      expect(up.findIndex((value, i) => value !== (i % 700) + 0.25)).toBe(-1);
+    });
+
+    it("is named by its lines, behind comments and cells of two lines", () => {
+      const marked = [...rows.slice(0, 30_000), "# half way", ...rows.slice(30_000, 190_000), "190000,oops"];
+      const text = [header, ...marked].join("\n");
+      expect(refusal(text).where).toBe('line 190004, column 2 "up\\n[N]"');
+    });
   });
 });
 

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { Step } from "../../src/events/index.js";
+import { massForStep } from "../../src/metrics/common/massForStep.js";
 import * as metrics from "../../src/metrics/index.js";
 import energy from "../fixtures/metrics/energy.json" with { type: "json" }; // SciPy 1.17.1, 400 001 points of one step
 import { mirroredRun, running, sampledRun } from "./runs.js";
@@ -82,7 +83,7 @@ describe("independent library: SciPy 1.17.1, degree-1 spline integrated twice ov
   const { ground, steps } = sampledRun();
   it.each(running.motion.filter((row) => row.grade === 0))("contact $index", ({ index, mass, atSamples }) => {
     const step = steps[index] as Step;
-    expect(metrics.massByForce(ground, step)).toBeCloseTo(mass, 9);
+    expect(massForStep(ground, step)).toBeCloseTo(mass, 9);
     expect(metrics.verticalOscillation(ground, step)).toBeCloseTo(atSamples.verticalOscillation, 10);
     expect(metrics.mediolateralExcursion(ground, step)).toBeCloseTo(atSamples.mediolateralExcursion, 10);
     expect(metrics.positiveExternalWork(ground, step)).toBeCloseTo(atSamples.step.external[0] as number, 8);

@@ -1,7 +1,11 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { integralBetween } from "../../src/filters/index.js";
-import { type AxisMotion, centreOfMassMotion } from "../../src/models/index.js";
+import {
+  type AxisMotion,
+  type CentreOfMassMotionOptions,
+  centreOfMassMotion,
+} from "../../src/models/index.js";
 import energy from "../fixtures/metrics/energy.json" with { type: "json" }; // SciPy 1.17.1, 400 001 points of one step
 import { groundOf } from "../helpers.js";
 import { mirroredRun, running, sampledRun } from "../metrics/runs.js";
@@ -107,5 +111,7 @@ it.each([
   ["gravity of 0", 0.2, 0.9, { gravity: 0 }, "out-of-range"],
   ["an option it does not know", 0.2, 0.9, { masss: 70 }, "unknown-option"],
 ])("refuses %s", (_what, start, end, options, code) => {
-  expect(() => centreOfMassMotion(ground, start, end, options)).toThrow(expect.objectContaining({ code }));
+  expect(() => centreOfMassMotion(ground, start, end, options as CentreOfMassMotionOptions)).toThrow(
+    expect.objectContaining({ code }),
+  );
 });

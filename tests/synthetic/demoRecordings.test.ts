@@ -77,7 +77,7 @@ describe("as files", () => {
       const recording = demo[name];
       expect(recording).toMatchObject({ sampleRate: 1000, surface: "belt", speed: 3, subject: { mass: 70 } });
       expect(column(recording, "up").length).toBe(30_000);
-      expect(demo.truth[name].contacts.length).toBeGreaterThanOrEqual(82);
+      expect(demo.truth[name].contacts.length).toBe(88);
       expect(demo.truth[name].partialContacts.length).toBe(2);
       expect(recording.firstFoot).toBe(demo.truth[name].contacts[0]?.side);
       let text = 0;

@@ -9,7 +9,7 @@ export function column(recording: Recording, name: string): Float64Array {
 }
 
 /** Integral of a smooth function by Simpson's rule on 2000 parts. */
-export function simpson(value: (time: number) => number, from: number, to: number): number {
+function simpson(value: (time: number) => number, from: number, to: number): number {
   const parts = 2000;
   const width = (to - from) / parts;
   let sum = value(from) + value(to);
@@ -18,7 +18,7 @@ export function simpson(value: (time: number) => number, from: number, to: numbe
 }
 
 /** The times at which the model's pulses begin and end, s since the contact. */
-export function breaks({ stance }: TrueContact): number[] {
+function breaks({ stance }: TrueContact): number[] {
   const { contactTime, impactTime, crossTime, lateralTime } = stance;
   return [0, 2 * impactTime, crossTime, lateralTime, 0.85 * contactTime, contactTime].sort((a, b) => a - b);
 }

@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { contactAtThreshold, syntheticRun, type TrueContact } from "../../src/synthetic/index.js";
+import { contactAtThreshold, forceAt, syntheticRun, type TrueContact } from "../../src/synthetic/index.js";
 import numpy from "../fixtures/synthetic/stanceModel.json" with { type: "json" }; // stanceModel.py there, NumPy 2.4.6, SciPy 1.17.1
 import { column } from "./helpers.js";
 
@@ -81,3 +81,24 @@ it("a threshold of 0 gives the zeros of the force, one above the peak is refused
     );
   }
 });
+
+it.each([
+  [0, null],
+  [0.5, null], // rises to 599.1 N, drops by 0.006 body weights
+  [0.6, 651.805], // drops by 0.059 body weights
+  [0.9, 834.138],
+] as const)(
+  "definition by hand: an impact of %f body weights has the impact peak %s N",
+  (impactAmplitude, peak) => {
+    const steady = syntheticRun({ contacts: 1, stance: { impactAmplitude } }).truth
+      .contacts[0] as TrueContact;
+    const { impactPeak, timeToImpactPeak } = steady.values;
+    if (peak === null) expect([impactPeak, timeToImpactPeak]).toEqual([null, null]);
+    else {
+      const up = (since: number) => forceAt(steady, steady.initialContact + since).up;
+      expect(impactPeak).toBeCloseTo(peak, 2);
+      expect(up((timeToImpactPeak as number) - 1e-4)).toBeLessThan(impactPeak as number);
+      expect(up((timeToImpactPeak as number) + 1e-4)).toBeLessThan(impactPeak as number);
+    }
+  },
+);

@@ -18,11 +18,12 @@ export function analyse(
   terminal: Terminal,
 ): void {
   const { json, csv, report } = options;
+  const settings = trialOptions(options);
   refuseOverInput(report, [file]);
   progress(terminal, `reading ${file}`);
   const ground = readGround(file, options, options);
   progress(terminal, "analysing");
-  const trial = naming(file, () => analyseTrial(ground, trialOptions(options)));
+  const trial = naming(file, () => analyseTrial(ground, settings));
   const title = recordingName(file, options);
   const text = json ? `${JSON.stringify(trial)}\n` : csv ? stepsToCsv(trial) : trialText(trial, { title });
   if (report !== undefined) {

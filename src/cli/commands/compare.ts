@@ -33,6 +33,7 @@ export function compare(
   terminal: Terminal,
 ): void {
   const { json, csv, report, minimumStrides, minimumStridesCorrelated } = options;
+  const settings = trialOptions(options);
   refuseOverInput(report, [files.baseline, files.changed]);
   const own = forBoth((which) => statedOf(options, which));
   const names = forBoth((which) => recordingName(files[which], own[which]));
@@ -41,7 +42,7 @@ export function compare(
     return readGround(files[which], own[which], options);
   });
   progress(terminal, "analysing and comparing");
-  const trials = analyseBoth(grounds, files, trialOptions(options));
+  const trials = analyseBoth(grounds, files, settings);
   const comparison = compareTrials(trials.baseline, trials.changed, {
     minimumStrides,
     minimumStridesCorrelated,

@@ -2,6 +2,7 @@
 const REASONS: Readonly<Record<string, string>> = {
   ENOENT: "there is no such file or folder",
   EISDIR: "it is a folder; a file is needed",
+  EEXIST: "a file of that name is in the way",
   ENOTDIR: "a part of the path is a file, no folder",
   EACCES: "this user may not open it",
   EPERM: "this user may not change it",

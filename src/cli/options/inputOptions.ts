@@ -26,7 +26,7 @@ export interface AnalysisOptions {
   readonly forceOn?: "runner" | "ground" | undefined;
   readonly drift?: "auto" | "always" | "never" | undefined;
   readonly threshold?: number | undefined;
-  readonly cutoff?: number | null | undefined;
+  readonly cutoff?: number | "none" | undefined;
   readonly order?: number | undefined;
 }
 
@@ -90,7 +90,7 @@ export function addAnalysisOptions(command: Command): Command {
   return [
     new Option(
       "--axes <pairs>",
-      "where the axes of the file point, seen by the runner: x=forward,y=up,z=right; other words: backward, down, left",
+      "where the axes of the file point, seen by the runner, such as x=forward,y=up,z=right; the other words are backward, down, left",
     ).argParser(pairs),
     new Option(
       "--units <pairs>",
@@ -100,23 +100,25 @@ export function addAnalysisOptions(command: Command): Command {
     new Option("--ignore <names>", "columns to leave out, with commas between").argParser(list),
     new Option(
       "--decimal <sign>",
-      'decimal sign of the file: "." or ","; found in the cells where left out',
+      'decimal sign of the file, "." or ","; found in the cells where left out',
     ).argParser(word(".", ",")),
-    new Option("--force-on <whom>", "on whom the force of the file acts: runner or ground").argParser(
-      word("runner", "ground"),
-    ),
-    new Option("--drift <when>", "take drift off from flight to flight: auto, always or never").argParser(
-      word("auto", "always", "never"),
-    ),
+    new Option(
+      "--force-on <whom>",
+      "on whom the force of the file acts: runner (default) or ground",
+    ).argParser(word("runner", "ground")),
+    new Option(
+      "--drift <when>",
+      "take drift off from flight to flight: auto (default), always or never",
+    ).argParser(word("auto", "always", "never")),
     new Option(
       "--threshold <quantity>",
-      'vertical force that contacts are read at, such as "20 N"',
+      "vertical force that contacts are read at; where left out, 20 N or what the noise in flight asks for",
     ).argParser(quantity("force", positive)),
     new Option(
       "--cutoff <quantity>",
-      'low-pass filter, -3 dB of the net response, such as "50 Hz", or none',
+      'low-pass filter, -3 dB of the net response, or none (default "50 Hz")',
     ).argParser(cutoff),
-    new Option("--order <number>", "net order of the filter, even").argParser(whole(2)),
+    new Option("--order <number>", "net order of the filter, even (default 4)").argParser(whole(2)),
   ].reduce((to, option) => to.addOption(option), command);
 }
 

@@ -58,9 +58,9 @@ export function grade(text: string): number {
   return Number(match[1]) / (match[2] === "%" ? 100 : 1);
 }
 
-/** Reads a cutoff; `none` is `null`. */
-export function cutoff(text: string): number | null {
-  if (text.trim() === "none") return null;
+/** Reads a cutoff, or the word `none`. */
+export function cutoff(text: string): number | "none" {
+  if (text.trim() === "none") return "none";
   return refusingNegative(text);
 }
 

@@ -1,4 +1,4 @@
-import type { Hertz } from "../../units/index.js";
+import { fail, type Hertz } from "../../units/index.js";
 
 /**
  * One second-order section with a₀ = 1: y[n] = b₀ x[n] + b₁ x[n−1] + b₂ x[n−2] − a₁ y[n−1] − a₂ y[n−2]. A section of
@@ -27,4 +27,29 @@ export interface FilterDesign {
   readonly sampleRate: Hertz;
   /** In the order they run: poles nearest to the unit circle last, the whole gain in the first. */
   readonly sections: readonly Section[];
+}
+
+/** Gives the sections of a design after checking that there are some, each of six finite numbers with a₀ = 1. */
+export function sectionsOf(design: FilterDesign): readonly Section[] {
+  const sections: unknown = design?.sections;
+  if (!Array.isArray(sections) || sections.length === 0) {
+    fail("wrong-type", "design has no sections; one from butterworth or criticallyDamped is needed", {
+      argument: "design",
+    });
+  }
+  sections.forEach((section, index) => {
+    const good =
+      Array.isArray(section) && section.length === 6 && section.every(Number.isFinite) && section[3] === 1;
+    if (!good) {
+      fail(
+        "wrong-type",
+        `section ${index} of design is ${JSON.stringify(section)}; [b0, b1, b2, 1, a1, a2] is needed`,
+        {
+          argument: "design",
+          where: `section ${index}`,
+        },
+      );
+    }
+  });
+  return sections;
 }

@@ -18,5 +18,9 @@ import { requireNumber } from "../../units/index.js";
 export function passCorrection(passes: number, order: number): number {
   requireNumber("passes", passes, { from: 1, whole: true });
   requireNumber("order", order, { from: 1, whole: true });
-  return (2 ** (1 / passes) - 1) ** (1 / (2 * order));
+  return correctionFor(passes, order);
 }
+
+/** The formula, for arguments that are known to be good. */
+export const correctionFor = (passes: number, order: number): number =>
+  (2 ** (1 / passes) - 1) ** (1 / (2 * order));

@@ -9,37 +9,28 @@ export type FilteredChannels<L extends readonly (Samples | Float32Array)[]> = {
 };
 
 /** Gives channels as an array, after checking that they are arrays of samples of one length. */
-export function channelsOf(samples: OneOrMore): readonly (Float64Array | Float32Array)[] {
-  const single = samples instanceof Float64Array || samples instanceof Float32Array;
-  if (!single && !Array.isArray(samples)) {
-    fail(
-      "wrong-type",
-      `samples are ${typeof samples}; a Float64Array, a Float32Array or an array of them is needed`,
-      {
-        argument: "samples",
-      },
-    );
-  }
-  const channels = single ? [samples] : samples;
+export function channelsOf(samples: OneOrMore, inPlace: boolean): readonly (Float64Array | Float32Array)[] {
+  const channels = Array.isArray(samples) ? samples : [samples];
   channels.forEach((channel, index) => {
-    if (!(channel instanceof Float64Array || channel instanceof Float32Array)) {
+    const name = nameOf(index, channels);
+    const length = channels[0]?.length;
+    if (!(channel instanceof Float64Array || (!inPlace && channel instanceof Float32Array))) {
       fail(
         "wrong-type",
-        `${nameOf(index, channels.length)} is ${typeof channel}; a Float64Array or Float32Array is needed`,
+        `${name} is ${typeof channel}; a Float64Array${inPlace ? "" : " or Float32Array"} is needed`,
         {
           argument: "samples",
-          where: nameOf(index, channels.length),
+          where: name,
         },
       );
     }
-    const length = channels[0]?.length;
     if (channel.length !== length) {
       fail(
         "unequal-lengths",
-        `channel ${index} has ${channel.length} samples and channel 0 has ${length}; they must have the same`,
+        `${name} has ${channel.length} samples and channel 0 has ${length}; they must be equal`,
         {
           argument: "samples",
-          where: `channel ${index}`,
+          where: name,
           values: { length: channel.length, expected: length },
         },
       );
@@ -48,20 +39,15 @@ export function channelsOf(samples: OneOrMore): readonly (Float64Array | Float32
   return channels;
 }
 
-/** How a message calls a channel. */
-export function nameOf(index: number, count: number): string {
-  return count === 1 ? "samples" : `channel ${index}`;
-}
-
 /**
  * Fails after a filter has met NaN or infinity. They stay in its state to the end, so that a look at the last output
  * finds them without a pass of its own over the samples; only then are they searched for.
  */
 export function refuseNotFinite(channels: readonly (Float64Array | Float32Array)[]): never {
-  for (const [channel, samples] of channels.entries()) {
+  channels.forEach((samples, channel) => {
     const index = samples.findIndex((sample) => !Number.isFinite(sample));
-    if (index < 0) continue;
-    const name = nameOf(channel, channels.length);
+    if (index < 0) return;
+    const name = nameOf(channel, channels);
     fail(
       "not-finite",
       `${name} holds ${samples[index]} at sample ${index}; every sample must be a finite number`,
@@ -71,8 +57,18 @@ export function refuseNotFinite(channels: readonly (Float64Array | Float32Array)
         values: { channel, index, given: String(samples[index]) },
       },
     );
-  }
-  fail("out-of-range", "samples are so large that the filter overflows; scale them down", {
-    argument: "samples",
   });
+  fail("out-of-range", "samples are so large that the filter overflows", { argument: "samples" });
+}
+
+/** How a message calls a channel. */
+function nameOf(index: number, channels: readonly unknown[]): string {
+  return channels.length === 1 ? "samples" : `channel ${index}`;
+}
+
+/** Whether the sum of samples is finite: so are they then, and the sum is quick. */
+export function allFinite(samples: Float64Array | Float32Array): boolean {
+  let sum = 0;
+  for (let i = 0; i < samples.length; i++) sum += samples[i] as number;
+  return Number.isFinite(sum);
 }

@@ -13,23 +13,19 @@ import { settlingLength } from "./settlingLength.js";
  * Limits: a few times the work of a pad. It is meant for `ends`, not to be called.
  * Source: Gustafsson F 1996, IEEE Trans. Signal Process. 44:988; agrees with SciPy's `filtfilt(method="gust")`.
  * @param sections - The filter.
- * @param lanes - The stretches to run.
- * @returns Whether all went through in finite numbers.
+ * @param length - Number of samples of each lane.
+ * @returns A function that runs lanes and tells whether all went through in finite numbers.
  * @example
  * lowPass(new Float64Array(20).fill(700), { cutoff: 50, sampleRate: 1000, ends: gustafsson }).length // 20
  */
-export function gustafsson(sections: readonly Section[], lanes: readonly Lane[]): boolean {
+export function gustafsson(
+  sections: readonly Section[],
+  length: number,
+): (lanes: readonly Lane[]) => boolean {
   const size = 2 * sections.length;
-  const length = (lanes[0] as Lane).source.length;
   const rows = Math.min(length, 2 * settlingLength(sections));
-  const run = (
-    source: Float64Array,
-    target: Float64Array,
-    step: 1 | -1,
-    state: Float64Array = new Float64Array(size),
-  ) => {
-    const [from, to] = step === 1 ? [0, source.length] : [source.length - 1, -1];
-    runAll(sections, state, [source], [target], from, to, step);
+  const run = (source: Float64Array, target: Float64Array, step: 1 | -1, state = new Float64Array(size)) => {
+    runAll(sections, state, [source], [target], step);
     return target;
   };
   // What each state at the start adds: its free response, run backward, less the free response.
@@ -40,28 +36,30 @@ export function gustafsson(sections: readonly Section[], lanes: readonly Lane[])
       1,
       new Float64Array(size).fill(1, k, k + 1),
     );
-    return run(free, free.slice(), -1).map((value, i) => value - (free[i] as number));
+    return difference(run(free, free.slice(), -1), free);
   });
   const columns = [...atStart, ...atStart.map((column) => column.map((value) => -value).reverse())];
-  for (const { source, target } of lanes) {
-    const ends = (samples: Float64Array) => {
-      const kept = new Float64Array(rows);
-      kept.set(samples.subarray(0, Math.ceil(rows / 2)));
-      kept.set(samples.subarray(length - Math.floor(rows / 2)), Math.ceil(rows / 2));
-      return kept;
-    };
-    const work = run(source, new Float64Array(length), 1);
-    const forwardFirst = ends(run(work, work, -1));
-    const backwardFirst = ends(run(run(source, work, -1), work, 1));
-    const states = leastSquares(
-      columns,
-      backwardFirst.map((value, i) => value - (forwardFirst[i] as number)),
-    );
-    run(source, target, 1, states.slice(0, size));
-    run(target, target, -1, states.slice(size));
-  }
-  return lanes.every(({ target }) => Number.isFinite(target[0]));
+  /** The rows at both ends that a state reaches. */
+  const reached = (samples: Float64Array) => {
+    const atEnd = Math.floor(rows / 2);
+    const kept = samples.slice(0, rows);
+    kept.set(samples.subarray(length - atEnd), rows - atEnd);
+    return kept;
+  };
+  return (lanes) =>
+    lanes.every(({ source, target }) => {
+      const work = run(source, new Float64Array(length), 1);
+      const forwardFirst = reached(run(work, work, -1));
+      const backwardFirst = reached(run(run(source, work, -1), work, 1));
+      const states = leastSquares(columns, difference(backwardFirst, forwardFirst));
+      run(source, target, 1, states.slice(0, size));
+      run(target, target, -1, states.slice(size));
+      return Number.isFinite(target[0]);
+    });
 }
+
+const difference = (a: Float64Array, b: Float64Array): Float64Array =>
+  a.map((value, i) => value - (b[i] as number));
 
 /** Solves for the weights of columns that come nearest to a wanted sum, by modified Gram–Schmidt. */
 function leastSquares(columns: readonly Float64Array[], wanted: Float64Array): Float64Array {

@@ -8,6 +8,7 @@ import type { Section } from "../design/filterDesign.js";
  *
  * @param sections - The filter.
  * @param state - Two numbers a section and channel, channel by channel; holds the state after the block on return.
+ * @param place - Where in `state` that of the first channel begins.
  * @param sources - One array a channel.
  * @param targets - Where the output goes, at the same indices.
  * @param from - First index.
@@ -17,6 +18,7 @@ import type { Section } from "../design/filterDesign.js";
 export function runBlock(
   sections: readonly Section[],
   state: Float64Array,
+  place: number,
   sources: readonly Float64Array[],
   targets: readonly Float64Array[],
   from: number,
@@ -25,18 +27,18 @@ export function runBlock(
 ): void {
   const stride = 2 * sections.length;
   for (let channel = 0; channel < targets.length; channel += 2) {
-    let read = sources;
-    sections.forEach((section, index) => {
-      const place = channel * stride + 2 * index;
-      const one = [read[channel] as Float64Array, targets[channel] as Float64Array] as const;
-      if (channel + 1 < targets.length) {
-        const other = [read[channel + 1] as Float64Array, targets[channel + 1] as Float64Array] as const;
-        runTwo(section, state, place, place + stride, ...one, ...other, from, to, step);
-      } else {
-        runOne(section, state, place, ...one, from, to, step);
-      }
-      read = targets;
-    });
+    const targetA = targets[channel] as Float64Array;
+    const targetB = targets[channel + 1];
+    let sourceA = sources[channel] as Float64Array;
+    let sourceB = sources[channel + 1] as Float64Array;
+    let own = place + channel * stride;
+    for (const section of sections) {
+      if (targetB === undefined) runOne(section, state, own, sourceA, targetA, from, to, step);
+      else runTwo(section, state, own, own + stride, sourceA, targetA, sourceB, targetB, from, to, step);
+      sourceA = targetA;
+      sourceB = targetB as Float64Array;
+      own += 2;
+    }
   }
 }
 

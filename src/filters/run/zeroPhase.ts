@@ -1,10 +1,10 @@
-import { type Complete, fail, requireFiniteSamples, requireNumber, requireOneOf } from "../../units/index.js";
+import { type Complete, fail, requireNumber, requireOneOf } from "../../units/index.js";
 import type { Section } from "../design/filterDesign.js";
-import { channelsOf, nameOf, type OneOrMore, refuseNotFinite } from "./channels.js";
+import { allFinite, channelsOf, type OneOrMore, refuseNotFinite } from "./channels.js";
 import { bothWays, type Lane } from "./lanes.js";
 
-/** Runs lanes forward and back by a rule of its own; `gustafsson` is one. */
-export type EndMethod = (sections: readonly Section[], lanes: readonly Lane[]) => boolean;
+/** Prepares a filter to run lanes of a length forward and back by a rule of its own; `gustafsson` is one. */
+export type EndMethod = (sections: readonly Section[], length: number) => (lanes: readonly Lane[]) => boolean;
 
 /**
  * How a signal goes on beyond its ends while it is filtered: turned about its end point (`odd`), mirrored (`even`),
@@ -17,7 +17,7 @@ export type Ends = "odd" | "even" | "constant" | "none" | EndMethod;
 export interface EndOptions {
   /** How the signal goes on beyond its ends; `odd` by default. */
   readonly ends?: Ends | undefined;
-  /** Samples added at either end; by default 3 (2 S + 1), S sections, 6 for a single first-order section. */
+  /** Samples added at either end; by default 3 (2 S + 1) for S sections, less 3 if one is of first order. */
   readonly padLength?: number | null | undefined;
   /** Writes the result over the samples given and returns them; they must be `Float64Array`s. */
   readonly inPlace?: boolean | undefined;
@@ -35,53 +35,54 @@ export function zeroPhase(
   sections: readonly Section[],
   options: Complete<EndOptions>,
 ): Float64Array | Float64Array[] {
-  const { ends, inPlace } = options;
-  const channels = channelsOf(samples);
+  const { ends, padLength, inPlace } = options;
+  const channels = channelsOf(samples, inPlace);
   const length = channels[0]?.length ?? 0;
-  const pad = channels.length > 0 ? padOf(length, sections, options) : 0;
-  const lanes = channels.map((channel, i): Lane => {
-    if (inPlace) requireFiniteSamples(nameOf(i, channels.length), channel);
-    const source = channel instanceof Float64Array ? channel : new Float64Array(channel);
-    const target = inPlace || source !== channel ? source : new Float64Array(length);
-    return {
-      source,
-      target,
-      head: beyond(source, pad, ends, 0, 1),
-      tail: beyond(source, pad, ends, length - 1, -1),
-    };
-  });
-  const run = typeof ends === "function" ? ends : bothWays;
-  for (let i = 0; i < lanes.length; i += 2) {
-    if (!run(sections, lanes.slice(i, i + 2))) refuseNotFinite(channels);
-  }
-  const targets = lanes.map(({ target }) => target);
-  return Array.isArray(samples) ? targets : (targets[0] as Float64Array);
-}
-
-function padOf(
-  length: number,
-  sections: readonly Section[],
-  { ends, padLength }: Complete<EndOptions>,
-): number {
-  const atOrigin = (place: 2 | 5) => sections.filter((section) => section[place] === 0).length;
-  const usual = 3 * (2 * sections.length + 1 - Math.min(atOrigin(2), atOrigin(5)));
   const none =
     typeof ends === "function" || requireOneOf("ends", ends, ["odd", "even", "constant", "none"]) === "none";
-  const pad = none ? 0 : requireNumber("padLength", padLength ?? usual, { from: 0, whole: true });
-  if (length <= pad) {
+  const pad = none
+    ? 0
+    : requireNumber("padLength", padLength ?? usualPad(sections), { from: 0, whole: true });
+  if (channels.length > 0 && length <= pad) {
     fail("too-short", `there are ${length} samples; more than ${pad}, the padLength, are needed`, {
       argument: "samples",
       values: { length, padLength: pad },
     });
   }
-  return pad;
+  if (inPlace && !channels.every(allFinite)) refuseNotFinite(channels);
+  const targets = channels.map((channel) =>
+    inPlace
+      ? (channel as Float64Array)
+      : channel instanceof Float64Array
+        ? new Float64Array(length)
+        : new Float64Array(channel),
+  );
+  const pads = Array.from({ length: 4 }, () => new Float64Array(pad));
+  const run = (typeof ends === "function" ? ends : bothWays)(sections, length);
+  for (let i = 0; i < channels.length; i += 2) {
+    const lanes = targets.slice(i, i + 2).map((target, l): Lane => {
+      const channel = channels[i + l];
+      const source = channel instanceof Float64Array ? channel : target;
+      const [head, tail] = pads.slice(2 * l) as [Float64Array, Float64Array];
+      goOn(head, source, 0, 1, ends);
+      goOn(tail, source, length - 1, -1, ends);
+      return { source, target, head, tail };
+    });
+    if (!run(lanes)) refuseNotFinite(channels);
+  }
+  return Array.isArray(samples) ? targets : (targets[0] as Float64Array);
 }
 
-/** The samples beyond an end, counted outwards from it: `inward` leads from the end into the signal. */
-function beyond(source: Float64Array, pad: number, ends: Ends, end: number, inward: 1 | -1): Float64Array {
+/** Six samples a section and three more, less three for each section of first order. */
+function usualPad(sections: readonly Section[]): number {
+  return 3 * (2 * sections.length + 1 - sections.filter(([, , , , , a2]) => a2 === 0).length);
+}
+
+/** Fills a pad with what lies beyond an end, counted outwards from it; `inward` leads from the end into the signal. */
+function goOn(pad: Float64Array, source: Float64Array, end: number, inward: 1 | -1, ends: Ends): void {
   const edge = source[end] as number;
-  return new Float64Array(pad).map((_, i) => {
+  for (let i = 0; i < pad.length; i++) {
     const mirrored = source[end + inward * (i + 1)] as number;
-    return ends === "odd" ? 2 * edge - mirrored : ends === "even" ? mirrored : edge;
-  });
+    pad[i] = ends === "odd" ? 2 * edge - mirrored : ends === "even" ? mirrored : edge;
+  }
 }

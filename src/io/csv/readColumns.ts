@@ -1,5 +1,5 @@
 import { type AxisMapping, axisMapping, type Direction } from "../../recording/index.js";
-import { type Complete, type Dimension, fail, unitFactor } from "../../units/index.js";
+import { type Caution, type Complete, type Dimension, fail, unitFactor } from "../../units/index.js";
 import type { ReadCsvOptions } from "./options.js";
 import { plainName, quoted } from "./words.js";
 
@@ -34,8 +34,7 @@ export interface Columns {
   readonly width: number;
   /** Cells of the header, unnamed ones at its end included. */
   readonly widest: number;
-  /** The axes are stated and left-handed. */
-  readonly leftHanded: boolean;
+  readonly cautions: readonly Caution[];
 }
 
 /** Among the names to ignore it stands for every name this reader does not know. */
@@ -57,11 +56,20 @@ export function readColumns(
       { where: `line ${line}` },
     );
   }
+  const cautions: Caution[] = [];
+  if (mapping?.handedness === -1) {
+    cautions.push({
+      code: "left-handed-axes",
+      message:
+        "the axes stated for the file are left-handed and were read as such; check them if that is not meant",
+      where: "axes",
+    });
+  }
   let width = header.length;
   while (width > 0 && header[width - 1]?.trim() === "") width--;
   const columns = header
     .slice(0, width)
-    .map((cell, index) => readColumn(cell, index, line, mapping, options))
+    .map((cell, index) => readColumn(cell, index, line, mapping, options, cautions))
     .filter((column) => column !== null);
   refuseDuplicates(columns, line);
   if (!columns.some(({ role }) => role.kind === "force" && role.direction === "up")) {
@@ -72,7 +80,7 @@ export function readColumns(
       { where: `line ${line}`, values: { given: header } },
     );
   }
-  return { columns, width, widest: header.length, leftHanded: mapping?.handedness === -1 };
+  return { columns, width, widest: header.length, cautions };
 }
 
 function readColumn(
@@ -81,6 +89,7 @@ function readColumn(
   line: number,
   mapping: AxisMapping | null,
   options: Complete<ReadCsvOptions>,
+  cautions: Caution[],
 ): Column | null {
   const text = cell.trim();
   const [name, stated] = splitUnit(text);
@@ -95,7 +104,16 @@ function readColumn(
     refuseUnknown(name, where);
   }
   const { role, dimension, sign } = named;
-  const unit = (ofOption(options.units) ?? stated).trim();
+  const given = ofOption(options.units);
+  const unit = (given ?? stated).trim();
+  if (given !== undefined && stated.trim() !== "" && stated.trim() !== unit) {
+    cautions.push({
+      code: "option-over-file",
+      message: `the file states the unit of ${label} as ${quoted(stated.trim())}, the option as ${quoted(unit)}; the option was used`,
+      where: name,
+      values: { file: stated.trim(), option: unit },
+    });
+  }
   const column = { index, name, label, role };
   // A column of zeros is one in every unit.
   if (dimension === null || (role.kind === "zero" && unit === "")) return { ...column, unit, factor: 1 };

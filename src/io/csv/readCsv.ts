@@ -67,16 +67,6 @@ export function readCsv(text: string, options: ReadCsvOptions = {}): Recording {
   const said = overrule(statements, settings);
   const { sampleRate, startTime } = gridOf(table, said.values.sampleRate ?? null);
   const { channels, gaps } = channelsOf(table);
-  const leftHanded: Caution[] = table.columns.leftHanded
-    ? [
-        {
-          code: "left-handed-axes",
-          message:
-            "the axes stated for the file are left-handed; it was read as such, check them if that is not meant",
-          where: "axes",
-        },
-      ]
-    : [];
   const { mass, height, speed, surface, grade, firstFoot } = said.values;
   const subject: Subject = {
     ...(mass !== undefined && { mass }),
@@ -92,7 +82,7 @@ export function readCsv(text: string, options: ReadCsvOptions = {}): Recording {
     ...(grade !== undefined && { grade }),
     ...(firstFoot !== undefined && { firstFoot }),
     origin: { format: "csv", rows: table.rows },
-    cautions: [...cautions, ...said.cautions, ...leftHanded, ...gaps],
+    cautions: [...table.columns.cautions, ...cautions, ...said.cautions, ...gaps],
   });
 }
 

@@ -86,7 +86,7 @@ export function readTable(
   Papa.parse<string[]>(text, {
     comments: "#",
     newline: "\n",
-    delimitersToGuess: [",", ";", "\t"],
+    delimiter: delimiterOf(text),
     chunkSize: PIECE,
     fastMode: false,
     step: ({ data, errors, meta }) => {
@@ -99,6 +99,18 @@ export function readTable(
   takeComments(end);
   (numbers as NumberReader | null)?.check();
   return finished(columns, comments, rows, values, (row) => lineAt(text, starts[row] as number));
+}
+
+/** The delimiter of the first lines. Blank lines must not count there, and must be seen when the rows are read. */
+function delimiterOf(text: string): string {
+  const { meta } = Papa.parse<string[]>(text.slice(0, PIECE), {
+    comments: "#",
+    newline: "\n",
+    delimitersToGuess: [",", ";", "\t"],
+    skipEmptyLines: "greedy",
+    preview: 1,
+  });
+  return meta.delimiter;
 }
 
 function finished(

@@ -44,7 +44,9 @@ export const BRAKING_LOADING_RATE_DEFAULTS: Complete<BrakingLoadingRateOptions> 
  * @throws GaitKineticsError `missing-channel`: no forward force; `out-of-range`: window not rising within 0 to 1, share
  * not in 0 to 1, contact outside the recording.
  * @example
- * brakingLoadingRate({ ...ground, sampleRate: 8, force: { up: new Float64Array(5), forward: new Float64Array([0, -200, 0, 160, 0]) } }, { contact: { ...contact, initialContact: 0, toeOff: 0.5 } })?.toFixed(3) // "1600.000"
+ * const force = { up: new Float64Array(5), forward: new Float64Array([0, -200, 0, 160, 0]) };
+ * const whole = { ...contact, initialContact: 0, toeOff: 0.5 };
+ * brakingLoadingRate({ ...ground, sampleRate: 8, force }, { contact: whole }); // 1600.000
  */
 export function brakingLoadingRate(
   ground: GroundReaction,

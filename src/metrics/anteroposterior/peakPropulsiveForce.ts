@@ -17,7 +17,9 @@ import { requireForce } from "../common/requireForce.js";
  * @throws GaitKineticsError `missing-channel`: no forward force; `out-of-range`: the contact does not rise within the
  * recording.
  * @example
- * peakPropulsiveForce({ ...ground, sampleRate: 8, force: { up: new Float64Array(5), forward: new Float64Array([0, -200, 0, 160, 0]) } }, { contact: { ...contact, initialContact: 0, toeOff: 0.5 } }) // 160
+ * const force = { up: new Float64Array(5), forward: new Float64Array([0, -200, 0, 160, 0]) };
+ * const whole = { ...contact, initialContact: 0, toeOff: 0.5 };
+ * peakPropulsiveForce({ ...ground, sampleRate: 8, force }, { contact: whole }); // 160
  */
 export function peakPropulsiveForce(ground: GroundReaction, step: Step): Newtons {
   const forward = requireForce(ground, "forward", "peakPropulsiveForce");

@@ -17,7 +17,9 @@ import { requireForce } from "../common/requireForce.js";
  * @throws GaitKineticsError `missing-channel`: no forward force; `out-of-range`: the contact does not rise within the
  * recording.
  * @example
- * propulsiveImpulse({ ...ground, sampleRate: 8, force: { up: new Float64Array(5), forward: new Float64Array([0, -200, 0, 160, 0]) } }, { contact: { ...contact, initialContact: 0, toeOff: 0.5 } }) // 20
+ * const force = { up: new Float64Array(5), forward: new Float64Array([0, -200, 0, 160, 0]) };
+ * const whole = { ...contact, initialContact: 0, toeOff: 0.5 };
+ * propulsiveImpulse({ ...ground, sampleRate: 8, force }, { contact: whole }); // 20
  */
 export function propulsiveImpulse(ground: GroundReaction, step: Step): NewtonSeconds {
   const forward = requireForce(ground, "forward", "propulsiveImpulse");

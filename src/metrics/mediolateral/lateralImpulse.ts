@@ -19,7 +19,9 @@ import { requireForce } from "../common/requireForce.js";
  * @throws GaitKineticsError `missing-channel`: no rightward force; `out-of-range`: the contact does not rise within the
  * recording.
  * @example
- * lateralImpulse({ ...ground, sampleRate: 8, force: { up: new Float64Array(5), right: new Float64Array([0, 40, 0, -80, 0]) } }, { contact: { ...contact, side: "right", initialContact: 0, toeOff: 0.5 } }) // 5
+ * const force = { up: new Float64Array(5), right: new Float64Array([0, 40, 0, -80, 0]) };
+ * const whole = { ...contact, side: "right", initialContact: 0, toeOff: 0.5 };
+ * lateralImpulse({ ...ground, sampleRate: 8, force }, { contact: whole }); // 5
  */
 export function lateralImpulse(ground: GroundReaction, step: Step): NewtonSeconds | null {
   const right = requireForce(ground, "right", "lateralImpulse");

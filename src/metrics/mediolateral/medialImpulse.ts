@@ -19,7 +19,9 @@ import { requireForce } from "../common/requireForce.js";
  * @throws GaitKineticsError `missing-channel`: no rightward force; `out-of-range`: the contact does not rise within the
  * recording.
  * @example
- * medialImpulse({ ...ground, sampleRate: 8, force: { up: new Float64Array(5), right: new Float64Array([0, 40, 0, -80, 0]) } }, { contact: { ...contact, side: "right", initialContact: 0, toeOff: 0.5 } }) // 10
+ * const force = { up: new Float64Array(5), right: new Float64Array([0, 40, 0, -80, 0]) };
+ * const whole = { ...contact, side: "right", initialContact: 0, toeOff: 0.5 };
+ * medialImpulse({ ...ground, sampleRate: 8, force }, { contact: whole }); // 10
  */
 export function medialImpulse(ground: GroundReaction, step: Step): NewtonSeconds | null {
   const right = requireForce(ground, "right", "medialImpulse");

@@ -2,7 +2,7 @@ import type { Step } from "../../events/index.js";
 import type { GroundReaction } from "../../force/index.js";
 import { centreOfMassExcursion } from "../../models/index.js";
 import type { Metres } from "../../units/index.js";
-import { massByForce } from "../common/massByForce.js";
+import { massForStep } from "../common/massForStep.js";
 import { requireContact } from "../common/requireContact.js";
 import { requireForce } from "../common/requireForce.js";
 import { strideTime } from "../timing/strideTime.js";
@@ -18,10 +18,12 @@ import { strideTime } from "../timing/strideTime.js";
  * Source: law (Newton's second); the mean taken off over whole strides is common practice.
  * @param ground - Force in the library's frame.
  * @param step - The step to measure; its contact and the next one of the same side are used.
- * @throws GaitKineticsError `missing-channel`: no rightward force; `out-of-range`: the contacts are not in order within the
- * recording.
+ * @throws GaitKineticsError `missing-channel`: no rightward force; `missing-value`: no mass, which a whole stride always
+ * gives; `out-of-range`: the contacts are not in order within the recording.
  * @example
- * mediolateralExcursion({ ...ground, force: { up: ground.force.up, right: ground.force.up } }, { contact }) // null
+ * const force = { up: new Float64Array(5), right: new Float64Array([0, 70, 0, -70, 0]) };
+ * const stride = { contact: { ...contact, initialContact: 0, toeOff: 0.3 }, nextSameSide: { ...contact, initialContact: 0.8 } };
+ * mediolateralExcursion({ ...ground, sampleRate: 5, massByForce: 70, force }, stride); // 0.02667
  */
 export function mediolateralExcursion(ground: GroundReaction, step: Step): Metres | null {
   const right = requireForce(ground, "right", "mediolateralExcursion");
@@ -33,6 +35,6 @@ export function mediolateralExcursion(ground: GroundReaction, step: Step): Metre
     ground.sampleRate,
     initialContact,
     initialContact + stride,
-    massByForce(ground, step),
+    massForStep(ground, step),
   );
 }

@@ -17,7 +17,9 @@ import { requireForce } from "../common/requireForce.js";
  * @throws GaitKineticsError `missing-channel`: no rightward force; `out-of-range`: the contact does not rise within the
  * recording.
  * @example
- * mediolateralImpulse({ ...ground, sampleRate: 8, force: { up: new Float64Array(5), right: new Float64Array([0, 40, 0, -80, 0]) } }, { contact: { ...contact, initialContact: 0, toeOff: 0.5 } }) // 15
+ * const force = { up: new Float64Array(5), right: new Float64Array([0, 40, 0, -80, 0]) };
+ * const whole = { ...contact, initialContact: 0, toeOff: 0.5 };
+ * mediolateralImpulse({ ...ground, sampleRate: 8, force }, { contact: whole }); // 15
  */
 export function mediolateralImpulse(ground: GroundReaction, step: Step): NewtonSeconds {
   const right = requireForce(ground, "right", "mediolateralImpulse");

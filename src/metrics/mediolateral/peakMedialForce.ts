@@ -18,7 +18,9 @@ import { requireForce } from "../common/requireForce.js";
  * @throws GaitKineticsError `missing-channel`: no rightward force; `out-of-range`: the contact does not rise within the
  * recording.
  * @example
- * peakMedialForce({ ...ground, sampleRate: 8, force: { up: new Float64Array(5), right: new Float64Array([0, 40, 0, -80, 0]) } }, { contact: { ...contact, side: "right", initialContact: 0, toeOff: 0.5 } }) // 80
+ * const force = { up: new Float64Array(5), right: new Float64Array([0, 40, 0, -80, 0]) };
+ * const whole = { ...contact, side: "right", initialContact: 0, toeOff: 0.5 };
+ * peakMedialForce({ ...ground, sampleRate: 8, force }, { contact: whole }); // 80
  */
 export function peakMedialForce(ground: GroundReaction, step: Step): Newtons | null {
   const right = requireForce(ground, "right", "peakMedialForce");

@@ -17,7 +17,9 @@ import { stepTime } from "../timing/stepTime.js";
  * @throws GaitKineticsError `missing-value`: speed or surface not stated; `out-of-range`: speed not above 0, or the next
  * contact does not begin later.
  * @example
- * stepLength({ ...ground, speed: 3, surface: "belt" }, { contact: { ...contact, initialContact: 1 }, next: { ...contact, initialContact: 1.375 } }) // 1.125
+ * const first = { ...contact, initialContact: 1 };
+ * const next = { ...contact, initialContact: 1.375 };
+ * stepLength({ ...ground, speed: 3, surface: "belt" }, { contact: first, next }); // 1.125
  */
 export function stepLength(ground: GroundReaction, step: Step): Metres | null {
   const speed = requireSpeed(ground, "stepLength");

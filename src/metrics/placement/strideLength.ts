@@ -17,7 +17,9 @@ import { strideTime } from "../timing/strideTime.js";
  * @throws GaitKineticsError `missing-value`: speed or surface not stated; `out-of-range`: speed not above 0, or the next
  * contact of the same side does not begin later.
  * @example
- * strideLength({ ...ground, speed: 3, surface: "belt" }, { contact: { ...contact, initialContact: 1 }, nextSameSide: { ...contact, initialContact: 1.75 } }) // 2.25
+ * const first = { ...contact, initialContact: 1 };
+ * const nextSameSide = { ...contact, initialContact: 1.75 };
+ * strideLength({ ...ground, speed: 3, surface: "belt" }, { contact: first, nextSameSide }); // 2.25
  */
 export function strideLength(ground: GroundReaction, step: Step): Metres | null {
   const speed = requireSpeed(ground, "strideLength");

@@ -15,7 +15,9 @@ import { requireContact } from "../common/requireContact.js";
  * @param step - The step to measure; its contact and the next one are used.
  * @throws GaitKineticsError `out-of-range`: the contact does not rise within the recording.
  * @example
- * aerialTime(ground, { contact: { ...contact, initialContact: 0.25, toeOff: 0.5 }, next: { ...contact, initialContact: 0.625 } }) // 0.125
+ * const first = { ...contact, initialContact: 0.25, toeOff: 0.5 };
+ * const next = { ...contact, initialContact: 0.625 };
+ * aerialTime(ground, { contact: first, next }); // 0.125
  */
 export function aerialTime(ground: GroundReaction, step: Step): Seconds | null {
   const { toeOff } = requireContact(ground, step);

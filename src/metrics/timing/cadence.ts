@@ -15,7 +15,9 @@ import { stepTime } from "./stepTime.js";
  * @param step - The step to measure; its contact and the next one are used.
  * @throws GaitKineticsError `out-of-range`: the next contact does not begin later.
  * @example
- * cadence(ground, { contact: { ...contact, initialContact: 1 }, next: { ...contact, initialContact: 1.375 } }) // 160
+ * const first = { ...contact, initialContact: 1 };
+ * const next = { ...contact, initialContact: 1.375 };
+ * cadence(ground, { contact: first, next }); // 160
  */
 export function cadence(ground: GroundReaction, step: Step): StepsPerMinute | null {
   const time = stepTime(ground, step);

@@ -14,7 +14,8 @@ import { requireContact } from "../common/requireContact.js";
  * @param step - The step to measure; its contact alone is used.
  * @throws GaitKineticsError `out-of-range`: the contact does not rise within the recording.
  * @example
- * contactTime(ground, { contact: { ...contact, initialContact: 0.25, toeOff: 0.5 } }) // 0.25
+ * const first = { ...contact, initialContact: 0.25, toeOff: 0.5 };
+ * contactTime(ground, { contact: first }); // 0.25
  */
 export function contactTime(ground: GroundReaction, step: Step): Seconds {
   const { initialContact, toeOff } = requireContact(ground, step);

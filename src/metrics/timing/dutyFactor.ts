@@ -16,7 +16,9 @@ import { strideTime } from "./strideTime.js";
  * @throws GaitKineticsError `out-of-range`: the contact does not rise within the recording, or the next one of the same
  * side does not begin later.
  * @example
- * dutyFactor(ground, { contact: { ...contact, initialContact: 0.25, toeOff: 0.5 }, nextSameSide: { ...contact, initialContact: 1.25 } }) // 0.25
+ * const first = { ...contact, initialContact: 0.25, toeOff: 0.5 };
+ * const nextSameSide = { ...contact, initialContact: 1.25 };
+ * dutyFactor(ground, { contact: first, nextSameSide }); // 0.25
  */
 export function dutyFactor(ground: GroundReaction, step: Step): Fraction | null {
   const stride = strideTime(ground, step);

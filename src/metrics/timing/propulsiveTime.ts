@@ -17,7 +17,9 @@ import { requireForce } from "../common/requireForce.js";
  * @throws GaitKineticsError `missing-channel`: no forward force; `out-of-range`: the contact does not rise within the
  * recording.
  * @example
- * propulsiveTime({ ...ground, sampleRate: 8, force: { up: new Float64Array(5), forward: new Float64Array([0, -9, 0, 9, 0]) } }, { contact: { ...contact, initialContact: 0, toeOff: 0.5 } }) // 0.25
+ * const force = { up: new Float64Array(5), forward: new Float64Array([0, -9, 0, 9, 0]) };
+ * const whole = { ...contact, initialContact: 0, toeOff: 0.5 };
+ * propulsiveTime({ ...ground, sampleRate: 8, force }, { contact: whole }); // 0.25
  */
 export function propulsiveTime(ground: GroundReaction, step: Step): Seconds | null {
   const forward = requireForce(ground, "forward", "propulsiveTime");

@@ -14,7 +14,9 @@ import { timeToContact } from "../common/timeToContact.js";
  * @param step - The step to measure; its contact and the next one are used.
  * @throws GaitKineticsError `out-of-range`: the next contact does not begin later.
  * @example
- * stepTime(ground, { contact: { ...contact, initialContact: 1 }, next: { ...contact, initialContact: 1.375 } }) // 0.375
+ * const first = { ...contact, initialContact: 1 };
+ * const next = { ...contact, initialContact: 1.375 };
+ * stepTime(ground, { contact: first, next }); // 0.375
  */
 export function stepTime(_ground: GroundReaction, step: Step): Seconds | null {
   return step.next === undefined ? null : timeToContact(step.contact, step.next, "next");

@@ -14,7 +14,9 @@ import { timeToContact } from "../common/timeToContact.js";
  * @param step - The step to measure; its contact and the next one of the same side are used.
  * @throws GaitKineticsError `out-of-range`: the next contact of the same side does not begin later.
  * @example
- * strideTime(ground, { contact: { ...contact, initialContact: 1 }, nextSameSide: { ...contact, initialContact: 1.75 } }) // 0.75
+ * const first = { ...contact, initialContact: 1 };
+ * const nextSameSide = { ...contact, initialContact: 1.75 };
+ * strideTime(ground, { contact: first, nextSameSide }); // 0.75
  */
 export function strideTime(_ground: GroundReaction, step: Step): Seconds | null {
   return step.nextSameSide === undefined

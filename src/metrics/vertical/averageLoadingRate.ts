@@ -34,7 +34,9 @@ export const AVERAGE_LOADING_RATE_DEFAULTS: Complete<AverageLoadingRateOptions> 
  * @throws GaitKineticsError `out-of-range`: window not rising within 0 to 1, contact outside the recording;
  * `missing-value`: body weight unknown.
  * @example
- * averageLoadingRate({ ...ground, sampleRate: 50, force: { up: new Float64Array([0, 900, 700, 1500, 0]) } }, { contact: { ...contact, initialContact: 0, toeOff: 0.08 } })?.toFixed(3) // "45000.000"
+ * const force = { up: new Float64Array([0, 900, 700, 1500, 0]) };
+ * const whole = { ...contact, initialContact: 0, toeOff: 0.08 };
+ * averageLoadingRate({ ...ground, sampleRate: 50, force }, { contact: whole }); // 45000.000
  */
 export function averageLoadingRate(
   ground: GroundReaction,

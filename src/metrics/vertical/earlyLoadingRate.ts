@@ -27,7 +27,9 @@ export const EARLY_LOADING_RATE_DEFAULTS: Complete<EarlyLoadingRateOptions> = { 
  * @param options - The window; {@link EARLY_LOADING_RATE_DEFAULTS} where left out.
  * @throws GaitKineticsError `out-of-range`: window not rising within 0 to 1, contact outside the recording.
  * @example
- * earlyLoadingRate({ ...ground, sampleRate: 4, force: { up: new Float64Array([0, 2000, 0]) } }, { contact: { ...contact, initialContact: 0, toeOff: 0.5 } })?.toFixed(3) // "8000.000"
+ * const force = { up: new Float64Array([0, 2000, 0]) };
+ * const whole = { ...contact, initialContact: 0, toeOff: 0.5 };
+ * earlyLoadingRate({ ...ground, sampleRate: 4, force }, { contact: whole }); // 8000.000
  */
 export function earlyLoadingRate(
   ground: GroundReaction,

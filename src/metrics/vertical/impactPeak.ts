@@ -20,7 +20,9 @@ import { impactPeakSample } from "./impactPeakSample.js";
  * @throws GaitKineticsError `out-of-range`: the contact does not rise within the recording, or an option is out of bounds;
  * `missing-value`: body weight unknown.
  * @example
- * impactPeak({ ...ground, sampleRate: 50, force: { up: new Float64Array([0, 900, 700, 1500, 0]) } }, { contact: { ...contact, initialContact: 0, toeOff: 0.08 } }) // 900
+ * const force = { up: new Float64Array([0, 900, 700, 1500, 0]) };
+ * const whole = { ...contact, initialContact: 0, toeOff: 0.08 };
+ * impactPeak({ ...ground, sampleRate: 50, force }, { contact: whole }); // 900
  */
 export function impactPeak(
   ground: GroundReaction,

@@ -1,7 +1,7 @@
 import type { Step } from "../../events/index.js";
 import type { GroundReaction } from "../../force/index.js";
 import { requireNumber, withDefaults } from "../../units/index.js";
-import { massByForce } from "../common/massByForce.js";
+import { massForStep } from "../common/massForStep.js";
 import { requireContact } from "../common/requireContact.js";
 import { IMPACT_PEAK_DEFAULTS, type ImpactPeakOptions } from "./impactPeakRule.js";
 
@@ -22,7 +22,7 @@ export function impactPeakSample(
 ): number | null {
   const { initialContact, toeOff } = requireContact(ground, step);
   const { after, before, drop } = options === IMPACT_PEAK_DEFAULTS ? IMPACT_PEAK_DEFAULTS : ruleOf(options);
-  const needed = drop * massByForce(ground, step) * ground.gravity;
+  const needed = drop * massForStep(ground, step) * ground.gravity;
   const { sampleRate } = ground;
   const { up } = ground.force;
   const earliest = (initialContact + after) * sampleRate;

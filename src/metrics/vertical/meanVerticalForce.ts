@@ -14,7 +14,9 @@ import { verticalImpulse } from "./verticalImpulse.js";
  * @param step - The step to measure; its contact alone is used.
  * @throws GaitKineticsError `out-of-range`: the contact does not rise within the recording.
  * @example
- * meanVerticalForce({ ...ground, sampleRate: 4, force: { up: new Float64Array([0, 1000, 0]) } }, { contact: { ...contact, initialContact: 0, toeOff: 0.5 } }) // 500
+ * const force = { up: new Float64Array([0, 1000, 0]) };
+ * const whole = { ...contact, initialContact: 0, toeOff: 0.5 };
+ * meanVerticalForce({ ...ground, sampleRate: 4, force }, { contact: whole }); // 500
  */
 export function meanVerticalForce(ground: GroundReaction, step: Step): Newtons {
   return verticalImpulse(ground, step) / (step.contact.toeOff - step.contact.initialContact);

@@ -16,7 +16,9 @@ import { requireContact } from "../common/requireContact.js";
  * @param step - The step to measure; its contact alone is used.
  * @throws GaitKineticsError `out-of-range`: the contact does not rise within the recording, or holds no sample.
  * @example
- * peakVerticalForce({ ...ground, sampleRate: 10, force: { up: new Float64Array([0, 900, 1700, 800, 0]) } }, { contact: { ...contact, initialContact: 0, toeOff: 0.4 } }) // 1700
+ * const force = { up: new Float64Array([0, 900, 1700, 800, 0]) };
+ * const whole = { ...contact, initialContact: 0, toeOff: 0.4 };
+ * peakVerticalForce({ ...ground, sampleRate: 10, force }, { contact: whole }); // 1700
  */
 export function peakVerticalForce(ground: GroundReaction, step: Step): Newtons {
   const { initialContact, toeOff } = requireContact(ground, step);

@@ -15,7 +15,9 @@ import { requireContact } from "../common/requireContact.js";
  * @param step - The step to measure; its contact alone is used.
  * @throws GaitKineticsError `out-of-range`: the contact does not rise within the recording.
  * @example
- * verticalImpulse({ ...ground, sampleRate: 4, force: { up: new Float64Array([0, 1000, 0]) } }, { contact: { ...contact, initialContact: 0, toeOff: 0.5 } }) // 250
+ * const force = { up: new Float64Array([0, 1000, 0]) };
+ * const whole = { ...contact, initialContact: 0, toeOff: 0.5 };
+ * verticalImpulse({ ...ground, sampleRate: 4, force }, { contact: whole }); // 250
  */
 export function verticalImpulse(ground: GroundReaction, step: Step): NewtonSeconds {
   const { initialContact, toeOff } = requireContact(ground, step);

@@ -2,7 +2,7 @@ import type { Step } from "../../events/index.js";
 import type { GroundReaction } from "../../force/index.js";
 import { centreOfMassExcursion } from "../../models/index.js";
 import type { Metres } from "../../units/index.js";
-import { massByForce } from "../common/massByForce.js";
+import { massForStep } from "../common/massForStep.js";
 import { requireContact } from "../common/requireContact.js";
 import { stepTime } from "../timing/stepTime.js";
 import { strideTime } from "../timing/strideTime.js";
@@ -18,9 +18,14 @@ import { strideTime } from "../timing/strideTime.js";
  * Source: law (Newton's second); the mean taken off over whole strides is common practice.
  * @param ground - Force in the library's frame.
  * @param step - The step to measure; its contact and both neighbours are used.
- * @throws GaitKineticsError `out-of-range`: contact or neighbours not in order within the recording.
+ * @throws GaitKineticsError `missing-value`: no mass, which a whole stride always gives; `out-of-range`: contact or
+ * neighbours not in order within the recording.
  * @example
- * verticalOscillation(ground, { contact }) // null
+ * const up = new Float64Array([0, 1400, 0, 1400, 0]);
+ * const first = { ...contact, initialContact: 0, toeOff: 0.1 };
+ * const neighbours = { next: { ...contact, initialContact: 0.2 }, nextSameSide: { ...contact, initialContact: 0.4 } };
+ * verticalOscillation({ ...ground, sampleRate: 10, massByForce: 70, force: { up } }, { contact: first, ...neighbours }); // 0.01667
+ * verticalOscillation(ground, { contact }); // null
  */
 export function verticalOscillation(ground: GroundReaction, step: Step): Metres | null {
   const { initialContact } = requireContact(ground, step);
@@ -32,7 +37,7 @@ export function verticalOscillation(ground: GroundReaction, step: Step): Metres 
     ground.sampleRate,
     initialContact,
     initialContact + stride,
-    massByForce(ground, step),
+    massForStep(ground, step),
     { until: initialContact + next },
   );
 }

@@ -17,7 +17,9 @@ import { requireContact } from "../common/requireContact.js";
  * @param step - The step to measure; its contact alone is used.
  * @throws GaitKineticsError `out-of-range`: the contact does not rise within the recording.
  * @example
- * halfSineFit({ ...ground, sampleRate: 4, force: { up: new Float64Array([0, 1, 2, 1, 0]) } }, { contact: { ...contact, initialContact: 0, toeOff: 1 } })?.toFixed(3) // "0.954"
+ * const force = { up: new Float64Array([0, 1, 2, 1, 0]) };
+ * const whole = { ...contact, initialContact: 0, toeOff: 1 };
+ * halfSineFit({ ...ground, sampleRate: 4, force }, { contact: whole }); // 0.92545
  */
 export function halfSineFit(ground: GroundReaction, step: Step): Fraction | null {
   const { initialContact, toeOff } = requireContact(ground, step);

@@ -2,7 +2,7 @@ import type { Step } from "../../events/index.js";
 import type { GroundReaction } from "../../force/index.js";
 import { externalWork } from "../../models/index.js";
 import type { Joules } from "../../units/index.js";
-import { massByForce } from "../common/massByForce.js";
+import { massForStep } from "../common/massForStep.js";
 import { requireContact } from "../common/requireContact.js";
 import { requireForce } from "../common/requireForce.js";
 import { requireSpeed } from "../common/requireSpeed.js";
@@ -24,7 +24,11 @@ import { strideTime } from "../timing/strideTime.js";
  * @throws GaitKineticsError `missing-channel`: no forward force; `missing-value`: speed or surface not stated;
  * `out-of-range`: speed not above 0, contacts not in order within the recording.
  * @example
- * positiveExternalWork({ ...ground, speed: 3, surface: "belt", force: { up: ground.force.up, forward: ground.force.up } }, { contact }) // null
+ * const force = { up: new Float64Array([0, 1400, 0, 1400, 0]), forward: new Float64Array([-70, 70, -70, 70, -70]) };
+ * const first = { ...contact, initialContact: 0, toeOff: 0.1 };
+ * const neighbours = { next: { ...contact, initialContact: 0.2 }, nextSameSide: { ...contact, initialContact: 0.4 } };
+ * const belt = { ...ground, sampleRate: 10, massByForce: 70, speed: 3, surface: "belt" };
+ * positiveExternalWork({ ...belt, force }, { contact: first, ...neighbours }); // 11.441
  */
 export function positiveExternalWork(ground: GroundReaction, step: Step): Joules | null {
   const forward = requireForce(ground, "forward", "positiveExternalWork");
@@ -35,7 +39,7 @@ export function positiveExternalWork(ground: GroundReaction, step: Step): Joules
   if (next === null || stride === null) return null;
   const record = { sampleRate: ground.sampleRate, force: { up: ground.force.up, forward } };
   const { external } = externalWork(record, initialContact, initialContact + stride, speed, {
-    mass: massByForce(ground, step),
+    mass: massForStep(ground, step),
     gravity: ground.gravity,
     grade: ground.grade,
     until: initialContact + next,

@@ -1,3 +1,4 @@
+import type { ComponentName } from "../../compare/index.js";
 import type { Side } from "../../recording/index.js";
 import type { Curve, CurvesBySide, Trial } from "../../trial/index.js";
 import {
@@ -10,12 +11,9 @@ import {
 } from "../../units/index.js";
 import { drawCurves, type Series } from "./drawCurves.js";
 
-/** The components of the force, in the order of every table. */
-export type FigureComponent = "vertical" | "anteroposterior" | "mediolateral";
-
 /** How mean curves are drawn. */
 export interface CurveFigureOptions {
-  readonly component?: FigureComponent | undefined;
+  readonly component?: ComponentName | undefined;
   /** One foot; `null` for every side the trial tells apart. */
   readonly side?: Side | null | undefined;
   /** A second trial, drawn dashed over the first. */
@@ -49,7 +47,10 @@ const CHANNELS = { vertical: "up", anteroposterior: "forward", mediolateral: "ri
  * Draws the mean curve of one component of the force over stance with a band of one standard deviation, as an SVG
  * string: left and right of one trial, or one foot of two trials. The first line is solid, the second dashed.
  *
- * Units: 0 to 100 % of stance; BW or N. Limits: the band is the spread between contacts, no interval of the mean.
+ * Formula: mean and mean ± one standard deviation as the trial holds them; BW is the force ÷ (mass × gravity).
+ * Units: 0 to 100 % of stance; BW or N.
+ * Limits: the band is the spread between contacts, no interval of the mean.
+ * Source: stance in per cent, force in body weights and bands of one standard deviation are common practice.
  * @param trial - As `analyseTrial` gives it.
  * @param options - {@link CURVE_FIGURE_DEFAULTS} where left out.
  * @throws GaitKineticsError `missing-channel`: the component, or the side, is not in the trial; `missing-value`: two
@@ -108,7 +109,7 @@ export function curveFigure(trial: Trial, options: CurveFigureOptions = {}): str
   });
 }
 
-function seriesOf(trial: Trial, component: FigureComponent, unit: "BW" | "N"): Series[] {
+function seriesOf(trial: Trial, component: ComponentName, unit: "BW" | "N"): Series[] {
   const curves: CurvesBySide = trial.curves[CHANNELS[component]] ?? {};
   const { mass, gravity } = trial.settings;
   if (unit === "BW" && mass === null) {

@@ -1,10 +1,10 @@
+import type { ComponentName } from "../../compare/index.js";
 import { element } from "../markup/element.js";
 import { escapeMarkup } from "../markup/escapeMarkup.js";
 import { area, line, scaleLinear } from "../plot.js";
 import { capitalised } from "../wording/capitalised.js";
 import { formatNumber } from "../wording/formatNumber.js";
 import { plainNumber } from "../wording/plainNumber.js";
-import type { FigureComponent } from "./curveFigure.js";
 import { directionWords } from "./directionWords.js";
 import { paint, type Role } from "./paint.js";
 import { svgFigure } from "./svgFigure.js";
@@ -21,7 +21,7 @@ export interface Series {
 
 /** What the drawing is of, and its size. */
 export interface CurvePanel {
-  readonly component: FigureComponent;
+  readonly component: ComponentName;
   readonly side: "left" | "right" | "both";
   readonly unit: "BW" | "N";
   readonly id: string;

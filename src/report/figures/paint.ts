@@ -3,7 +3,7 @@ import type { Attributes } from "../markup/element.js";
 /** What a line or an area of a figure stands for. */
 export type Role = "first" | "second" | "rule" | "ink";
 
-/** Colours where a page sets none: seen on white and on near-black alike (contrast 3.9 and more). */
+/** Colours where a page sets none: seen on white and on near-black alike (contrast 3.9 and more for lines, 3.2 for rules). */
 const FALLBACKS: Readonly<Record<Role, string>> = {
   first: "#2f7ab8",
   second: "#b5652a",

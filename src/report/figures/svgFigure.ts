@@ -1,5 +1,6 @@
 import { element } from "../markup/element.js";
 import { escapeMarkup } from "../markup/escapeMarkup.js";
+import { typographic } from "../markup/typographic.js";
 
 /** What stands around a drawing. */
 export interface SvgFrame {
@@ -30,10 +31,11 @@ export function svgFigure(
       "font-family": "sans-serif",
       "font-size": 13,
       fill: "currentColor",
-      style: "font-family: var(--figure-font, system-ui, sans-serif); max-width: 100%; height: auto",
+      style:
+        "font-family: var(--figure-font, system-ui, sans-serif); max-width: var(--figure-width, 100%); height: auto",
     },
     element("title", { id: `${id}-title` }, escapeMarkup(title)),
-    element("desc", { id: `${id}-description` }, escapeMarkup(description)),
+    element("desc", { id: `${id}-description` }, escapeMarkup(typographic(description))),
     ...content,
   );
 }

@@ -1,13 +1,14 @@
-import type { Comparison, ComponentComparison, OverallReading } from "../../compare/index.js";
+import type { Comparison, ComponentComparison, ComponentName, OverallReading } from "../../compare/index.js";
 import type { Metric } from "../../metrics/index.js";
 import type { Trial } from "../../trial/index.js";
 import { withDefaults } from "../../units/index.js";
-import { curveFigure, type FigureComponent } from "../figures/curveFigure.js";
+import { curveFigure } from "../figures/curveFigure.js";
 import { differenceFigure } from "../figures/differenceFigure.js";
 import { COMPARISON_REPORT_DEFAULTS, type ComparisonReportOptions } from "../options.js";
 import { capitalised } from "../wording/capitalised.js";
 import { type Compared, comparedRow } from "../wording/comparedRow.js";
 import { comparisonFacts } from "../wording/comparisonFacts.js";
+import { labelled } from "../wording/labelled.js";
 import { methodsParagraph } from "../wording/methodsParagraph.js";
 import { type MetricGroup, metricGroups } from "../wording/metricGroups.js";
 import { metricName } from "../wording/metricName.js";
@@ -25,6 +26,9 @@ import { table } from "./table.js";
 
 const CHANNELS = { vertical: "up", anteroposterior: "forward", mediolateral: "right" } as const;
 
+/** Narrow enough to be read on a telephone. */
+const PANEL = { width: 360, height: 270 } as const;
+
 const HEADINGS: Readonly<Record<OverallReading, string>> = {
   shifted: "The load shifted",
   reduced: "The load was reduced",
@@ -38,12 +42,15 @@ const HEADINGS: Readonly<Record<OverallReading, string>> = {
  * with its difference, mean curves of both trials and numbers, timing, placement and work, cautions, methods and
  * health cautions. It loads nothing and runs nothing.
  *
- * Units: as each row says. Limits: text from a file is shown as text, whatever markup it holds.
+ * Units: as each row says.
+ * Limits: text from a file is shown as text, whatever markup it holds.
+ * Source: layout of this library.
  * @param comparison - As `compareTrials` gives it.
  * @param baseline - The first of the trials that were compared, for its curves.
  * @param changed - The second.
  * @param options - {@link COMPARISON_REPORT_DEFAULTS} where left out.
- * @throws GaitKineticsError `unknown-option`.
+ * @throws GaitKineticsError `unknown-option`; `missing-channel`, `missing-value`: a trial made by hand whose curves are
+ * empty.
  * @example
  * comparisonHtml(compareTrials(baseline, changed), baseline, changed).startsWith("<!doctype html>") // true
  */
@@ -105,7 +112,7 @@ function differences(comparison: Comparison, metrics: readonly Metric[]): string
   );
   if (!drawable) return "";
   return figureBlock(
-    [differenceFigure(comparison, { metrics })],
+    [differenceFigure(comparison, { metrics, width: PANEL.width })],
     "Differences of the metric that speaks for each component. A line that crosses zero settles nothing by itself: not shown to differ is not the same.",
   );
 }
@@ -142,7 +149,7 @@ function componentRows(
   const metric = comparison.metrics.find((candidate) => candidate.id === id);
   if (metric === undefined) return [{ cells: [`${title}: not recorded in both`] }];
   return [
-    { cells: [`${title}: ${metricName(metric.id, metrics)}, ${metric.unit}`] },
+    { cells: [`${title}: ${labelled(metricName(metric.id, metrics), metric.unit)}`] },
     { cells: ["per step", reading ?? "", ...rowCells(metric)] },
     ...(metric.perKilometre === undefined
       ? []
@@ -154,7 +161,7 @@ function curves(key: MetricGroup["key"], baseline: Trial, changed: Trial): strin
   if (key !== "vertical" && key !== "anteroposterior" && key !== "mediolateral") return "";
   const unit = baseline.settings.mass === null || changed.settings.mass === null ? "N" : "BW";
   const drawings = sidesOfBoth(key, baseline, changed).map((side) =>
-    curveFigure(baseline, { component: key, changed, side, unit }),
+    curveFigure(baseline, { component: key, changed, side, unit, ...PANEL }),
   );
   return figureBlock(
     drawings,
@@ -164,7 +171,7 @@ function curves(key: MetricGroup["key"], baseline: Trial, changed: Trial): strin
 
 /** Feet that both trials tell apart; `null` for the curve of both feet where neither does. */
 function sidesOfBoth(
-  key: FigureComponent,
+  key: ComponentName,
   baseline: Trial,
   changed: Trial,
 ): readonly ("left" | "right" | null)[] {
@@ -186,11 +193,7 @@ function numbers(comparison: Comparison, { heading, metrics }: MetricGroup): str
     return [
       {
         primary,
-        cells: [
-          metric.unit === "1" ? name : `${name}, ${metric.unit}`,
-          ...rowCells(metric),
-          effect(metric.effectSize),
-        ],
+        cells: [labelled(name, metric.unit), ...rowCells(metric), effect(metric.effectSize)],
       },
     ];
   });

@@ -1,5 +1,7 @@
 import { element } from "../markup/element.js";
 import { escapeMarkup } from "../markup/escapeMarkup.js";
+import { typographic } from "../markup/typographic.js";
+import { paragraph } from "./paragraph.js";
 import { STYLE_SHEET } from "./styleSheet.js";
 
 /** The parts of a page, in order. */
@@ -10,7 +12,7 @@ export interface PageParts {
   readonly kind: string;
   /** Plain text. */
   readonly heading: string;
-  /** Plain text: the answer in one sentence. */
+  /** Plain text: the answer in its first sentence, then what belongs to it. */
   readonly answer: string;
   /** Markup of the sections. */
   readonly sections: readonly string[];
@@ -29,13 +31,21 @@ export function page({ title, kind, heading, answer, sections, version }: PagePa
     element("title", {}, escapeMarkup(title)),
     `<style>${STYLE_SHEET}</style>`,
   ].join("\n");
+  const [first = "", rest = ""] = firstSentence(answer);
   const header = element(
     "header",
     {},
     element("p", { class: "kind" }, escapeMarkup(kind)),
     element("h1", {}, escapeMarkup(heading)),
-    element("p", { class: "answer" }, escapeMarkup(answer)),
+    element("p", { class: "answer" }, escapeMarkup(typographic(first))),
+    rest === "" ? "" : paragraph(rest),
   );
   const body = element("main", {}, header, "\n", sections.filter((section) => section !== "").join("\n"));
   return `<!doctype html>\n<html lang="en-GB">\n<head>\n${head}\n</head>\n<body>\n${body}\n</body>\n</html>\n`;
+}
+
+/** Splits behind the first sentence: a full stop before a capital letter. */
+function firstSentence(text: string): readonly string[] {
+  const match = /^(.*?[.!?])\s+(?=\p{Lu})(.*)$/su.exec(text);
+  return match === null ? [text] : match.slice(1);
 }

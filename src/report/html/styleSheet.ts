@@ -20,7 +20,7 @@ p, li, dd, td, th { overflow-wrap: anywhere; }
 ul { padding-left: 1.2rem; }
 li { margin: 0.35rem 0; }
 figure { margin: 1.2rem 0 0; }
-figure svg { display: block; width: 100%; max-width: 32rem; }
+figure svg { display: block; width: 100%; --figure-width: 30rem; }
 figcaption { margin-top: 0.4rem; max-width: 44rem; color: var(--soft); font: 0.875rem/1.45 var(--figure-font); }
 .pair { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(100%, 19rem), 1fr)); gap: 1.2rem 2rem; }
 table { width: 100%; margin: 1rem 0 0; border-collapse: collapse; font: 0.875rem/1.4 var(--figure-font); font-variant-numeric: tabular-nums; }
@@ -45,21 +45,23 @@ dd { margin: 0; }
   dd { margin-bottom: 0.6rem; }
   table, caption, tbody, tr, th, td { display: block; }
   thead { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
-  tr { padding: 0.5rem 0; border-bottom: 1px solid var(--hair); }
-  th, td, th:first-child, td:first-child { padding: 0.05rem 0; border: 0; text-align: left; }
-  tbody th:first-child { font-weight: 600; }
-  td { display: grid; grid-template-columns: 9rem 1fr; gap: 0.5rem; }
-  td::before { content: attr(data-label); color: var(--soft); }
+  tbody tr { display: grid; grid-template-columns: 1.25fr 1.25fr 1fr; gap: 0.25rem 0.75rem; padding: 0.55rem 0; border-bottom: 1px solid var(--hair); }
+  th, td, th:first-child, td:first-child, th:last-child, td:last-child { padding: 0; border: 0; text-align: left; }
+  tbody th:first-child { grid-column: 1 / -1; font-weight: 600; }
+  td::before { content: attr(data-label); display: block; color: var(--soft); font-size: 0.75rem; line-height: 1.3; }
   td:empty { display: none; }
 }
 @media print {
   :root { color-scheme: light; --paper: #ffffff; --ink: #000000; --soft: #444444; --hair: #bbbbbb; --wash: #ffffff;
     --figure-first: #1f6aa5; --figure-second: #a4541b; --figure-rule: #888888; --figure-ink: #000000; }
   @page { margin: 16mm; }
-  body { font-size: 10.5pt; }
+  html { font-size: 11px; }
+  h2 { margin-top: 1.6rem; }
+  th, td { padding-top: 0.15rem; padding-bottom: 0.15rem; }
+  .health { margin-top: 1.6rem; }
   main { max-width: none; padding: 0; }
   h2, h3 { break-after: avoid; }
   figure, tr, .health { break-inside: avoid; }
-  figure svg { max-width: 11cm; }
+  figure svg { --figure-width: 10cm; }
 }
 `;

@@ -1,5 +1,6 @@
 import { element } from "../markup/element.js";
 import { escapeMarkup } from "../markup/escapeMarkup.js";
+import { typographic } from "../markup/typographic.js";
 
 /** One row: the first cell heads it. A row with one cell heads those below it. */
 export interface TableRow {
@@ -44,12 +45,16 @@ function tableRow({ cells, primary }: TableRow, headings: readonly string[]): st
     { role: "row", class: primary ? "primary" : undefined },
     element("th", { scope: "row", role: "rowheader" }, escapeMarkup(first)),
     ...rest.map((cell, i) =>
-      element("td", { role: "cell", "data-label": headings[i + 1] }, escapeMarkup(typographic(cell))),
+      element(
+        "td",
+        { role: "cell", "data-label": headings[i + 1] },
+        escapeMarkup(typographic(grouped(cell))),
+      ),
     ),
   );
 }
 
-/** A hyphen before a digit is a minus sign. */
-function typographic(text: string): string {
-  return text.replace(/(^|[\s([])-(?=\d)/g, "$1−");
+/** Sets thousands apart where a number has five digits or more. */
+function grouped(text: string): string {
+  return text.replace(/\d{5,}(?![.\d])/g, (digits) => digits.replace(/\B(?=(\d{3})+$)/g, "\u202f"));
 }

@@ -2,9 +2,11 @@ import type { MetricSummary, Trial } from "../../trial/index.js";
 import { withDefaults } from "../../units/index.js";
 import { curveFigure } from "../figures/curveFigure.js";
 import { TRIAL_REPORT_DEFAULTS, type TrialReportOptions } from "../options.js";
+import { labelled } from "../wording/labelled.js";
 import { measuredCells } from "../wording/measuredCells.js";
 import { methodsParagraph } from "../wording/methodsParagraph.js";
 import { type MetricGroup, metricGroups } from "../wording/metricGroups.js";
+import { plainNumber } from "../wording/plainNumber.js";
 import { trialFacts } from "../wording/trialFacts.js";
 import { trialSentence } from "../wording/trialSentence.js";
 import { cautionList } from "./cautionList.js";
@@ -17,16 +19,22 @@ import { paragraph } from "./paragraph.js";
 import { section } from "./section.js";
 import { table } from "./table.js";
 
+/** Narrow enough to be read on a telephone. */
+const PANEL = { width: 400, height: 280 } as const;
+
 const CHANNELS = { vertical: "up", anteroposterior: "forward", mediolateral: "right" } as const;
 
 /**
  * Writes a trial as one self-contained HTML page: the answer first, then every component with its mean curves and
  * numbers, timing, placement and work, data quality, methods and health cautions. It loads nothing and runs nothing.
  *
- * Units: as each row says. Limits: text from a file is shown as text, whatever markup it holds.
+ * Units: as each row says.
+ * Limits: text from a file is shown as text, whatever markup it holds.
+ * Source: layout of this library.
  * @param trial - As `analyseTrial` gives it.
  * @param options - {@link TRIAL_REPORT_DEFAULTS} where left out.
- * @throws GaitKineticsError `unknown-option`.
+ * @throws GaitKineticsError `unknown-option`; `missing-channel`, `missing-value`: a trial made by hand whose curves are
+ * empty.
  * @example
  * trialHtml(trial).startsWith("<!doctype html>") // true
  */
@@ -56,33 +64,33 @@ function curvesOf(trial: Trial, key: MetricGroup["key"]): string {
   const sides = Object.keys(trial.curves[CHANNELS[key]] ?? {});
   if (sides.length === 0) return "";
   return figureBlock(
-    [curveFigure(trial, { component: key, unit: trial.settings.mass === null ? "N" : "BW" })],
+    [curveFigure(trial, { component: key, unit: trial.settings.mass === null ? "N" : "BW", ...PANEL })],
     "Mean curve of stance; the band is one standard deviation between contacts.",
   );
 }
 
-function numbers({ summary }: Trial, { heading, metrics }: MetricGroup): string {
+function numbers({ summary, settings }: Trial, { heading, metrics }: MetricGroup): string {
   const rows = metrics.flatMap(({ id, name, primary }) => {
     const found = summary.metrics[id];
-    return found === undefined ? [] : [{ primary, cells: [name, ...cells(found)] }];
+    return found === undefined ? [] : [{ primary, cells: [labelled(name, found.unit), ...cells(found)] }];
   });
+  const interval = `${plainNumber(100 * settings.level)} % interval`;
   return table(
     `${heading}: means over strides ± standard deviation between strides; left and right over contacts`,
-    ["", "mean ± SD", "unit", "strides", "interval of the mean", "normalised ± SD", "left", "right"],
+    ["", "mean ± SD", "left", "right", interval, "normalised ± SD", "strides"],
     rows,
   );
 }
 
 function cells(summary: MetricSummary): string[] {
-  const { unit, normalised, left, right } = summary;
+  const { n, normalised, left, right } = summary;
   const { meanAndSd, interval, write } = measuredCells(summary);
   return [
     meanAndSd,
-    unit === "1" ? "" : unit,
-    String(summary.n),
-    interval,
-    normalised === undefined ? "" : `${measuredCells(normalised).meanAndSd} ${normalised.unit}`,
     left === undefined ? "" : write(left.mean),
     right === undefined ? "" : write(right.mean),
+    interval,
+    normalised === undefined ? "" : `${measuredCells(normalised).meanAndSd} ${normalised.unit}`,
+    String(n),
   ];
 }

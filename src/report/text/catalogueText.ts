@@ -5,6 +5,8 @@ import { wrap } from "./wrap.js";
 /**
  * Lists metrics as text of at most 80 columns: id, unit and definition, by component and family.
  *
+ * Limits: entries of one id are all listed.
+ * Source: layout of this library.
  * @param metrics - Catalogue entries, own ones included.
  * @example
  * catalogueText([]) // "\n"

@@ -6,6 +6,7 @@ import { type Compared, comparedRow } from "../wording/comparedRow.js";
 import { comparisonFacts } from "../wording/comparisonFacts.js";
 import { decimalsFor } from "../wording/decimalsFor.js";
 import { formatDifference } from "../wording/formatDifference.js";
+import { labelled } from "../wording/labelled.js";
 import { metricGroups } from "../wording/metricGroups.js";
 import { metricName } from "../wording/metricName.js";
 import { plainNumber } from "../wording/plainNumber.js";
@@ -22,7 +23,10 @@ const REST = "All other metrics. A difference is changed less baseline; these ca
  * Writes a comparison as text of at most 80 columns: the answer as a sentence, the three components with their
  * readings, the work, every other metric, what was compared and how, and the cautions.
  *
- * Units: as each row says. Limits: the interval shown is wider or narrower than the one a reading is taken from.
+ * Units: as each row says.
+ * Limits: the interval shown is narrower than the one a reading is taken from. Control characters in a name become
+ * spaces.
+ * Source: layout of this library.
  * @param comparison - As `compareTrials` gives it.
  * @param options - {@link COMPARISON_REPORT_DEFAULTS} where left out.
  * @throws GaitKineticsError `unknown-option`.
@@ -106,7 +110,7 @@ function componentRows(
   if (metric === undefined) return [...wrap(`${heading}: not recorded in both`)];
   const { normalised, perKilometre } = metric;
   return [
-    ...wrap(`${heading}: ${nameOf(metric.id)}, ${metric.unit}`),
+    ...wrap(`${heading}: ${labelled(nameOf(metric.id), metric.unit)}`),
     ...readingRow(columns, "  per step", component.reading, metric),
     ...(perKilometre === undefined
       ? []
@@ -148,7 +152,7 @@ function normalisedRow(
 function metricRow(columns: readonly Column[], name: string, metric: MetricComparison | undefined): string[] {
   if (metric === undefined) return [];
   const cells = comparedRow(metric);
-  const label = metric.unit === "1" ? `  ${name}` : `  ${name}, ${metric.unit}`;
+  const label = `  ${labelled(name, metric.unit)}`;
   return tableRow(columns, [
     label,
     cells.baseline,

@@ -23,7 +23,11 @@ const MORE_LOAD: Readonly<Record<Metric["moreLoad"], string>> = {
  * Explains one metric as text of at most 80 columns: definition, unit, normalised unit, which way is more load, what it
  * needs, when it has no value, and its source.
  *
+ * Limits: the formula is what the definition says in words.
+ * Source: layout of this library.
  * @param metric - A catalogue entry, or one's own.
+ * @example
+ * metricText(metricById("contactTime")).split("\n")[0] // "Contact time (contactTime)"
  */
 export function metricText(metric: Metric): string {
   const { id, name, symbol, unit, normalised, component, family, primary, needs, nullWhen } = metric;

@@ -25,7 +25,10 @@ const COLUMNS: readonly Column[] = [
  * Writes a trial as text of at most 80 columns: what was analysed, then every metric by component with its spread
  * between strides, its normalised value and both sides, then what was not computed and why, and the cautions.
  *
- * Units: as each row says. Limits: ± is one standard deviation between strides; left and right are means over contacts.
+ * Units: as each row says.
+ * Limits: ± is one standard deviation between strides; left and right are means over contacts. Control characters in a
+ * name become spaces.
+ * Source: layout of this library.
  * @param trial - As `analyseTrial` gives it.
  * @param options - {@link TRIAL_REPORT_DEFAULTS} where left out.
  * @throws GaitKineticsError `unknown-option`.

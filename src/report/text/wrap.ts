@@ -1,8 +1,6 @@
+import { keepTogether } from "../wording/keepTogether.js";
 import { lengthOf } from "./lengthOf.js";
 import { printable } from "./printable.js";
-
-/** The space between a number and a short unit, where no line breaks. */
-const NUMBER_AND_UNIT = /(\d) (?=(?:%|BW|Hz|kg|km|m|m\/s|ms|N|s|J)(?![\w/]))/g;
 
 /** Columns of every text report. */
 export const TEXT_WIDTH: number = 80;
@@ -33,8 +31,7 @@ export function wrap(text: string, first: string = "", rest: string = " ".repeat
 }
 
 function wordsOf(text: string, longest: number): string[] {
-  return printable(text)
-    .replace(NUMBER_AND_UNIT, "$1\u00a0")
+  return keepTogether(printable(text))
     .split(/[^\S\u00a0]+/)
     .filter((word) => word !== "")
     .flatMap((word) => {

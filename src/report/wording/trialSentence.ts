@@ -21,7 +21,7 @@ export function trialSentence(trial: Trial, metrics: readonly Metric[]): string 
   const level = plainNumber(100 * settings.level);
   const strides = `Over ${summary.strides} stride${summary.strides === 1 ? "" : "s"}`;
   if (parts.length === 0) return `${strides}, no component of the force has a primary metric.`;
-  return `${strides}, on average: ${parts.join("; ")} (${level} % intervals of the mean).`;
+  return `${strides}, means with ${level} % intervals: ${parts.join("; ")}.`;
 }
 
 function meanOf(summary: MetricSummary): string {

@@ -108,7 +108,7 @@ function valueOfTerm(term: string, given: string, dimension: Dimension): number 
   if (/^[+-]?[1-9]\d{0,2},\d{3}$/.test(digits)) {
     fail(
       "wrong-type",
-      `${shown(given)} has a comma that may stand for decimals or set thousands apart; write "${term.replace(",", "")}" or "${term.replace(",", ".")}"`,
+      `${shown(given)} has a comma that may stand for decimals or set thousands apart; write ${shown(term.replace(",", ""))} or ${shown(term.replace(",", "."))}`,
       { values: { given } },
     );
   }
@@ -185,7 +185,7 @@ function dimensionOf(unit: string, parts: readonly UnitPart[], asked: Dimension)
 function refuseUnknown(written: string, given: string, dimension: Dimension): never {
   fail(
     "unknown-unit",
-    `${shown(given)}: "${written}" is no unit with a known factor; units of ${dimension} are ${unitsOf(dimension)}`,
+    `${shown(given)}: ${shown(written)} is no unit with a known factor; units of ${dimension} are ${unitsOf(dimension)}`,
     { values: { given, allowed: unitsOf(dimension) } },
   );
 }

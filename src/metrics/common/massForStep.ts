@@ -16,10 +16,8 @@ import { fail, type Kilograms } from "../../units/index.js";
  * @param ground - The recording, with what it knows of mass.
  * @param step - The step whose stride may serve.
  * @throws GaitKineticsError `missing-value`: no mass, and no stride to take it from.
- * @example
- * massByForce({ ...ground, massByForce: 70 }, step) // 70
  */
-export function massByForce(ground: GroundReaction, step: Step): Kilograms {
+export function massForStep(ground: GroundReaction, step: Step): Kilograms {
   if (ground.massByForce !== undefined) return ground.massByForce;
   const { contact, nextSameSide } = step;
   if (nextSameSide !== undefined) {

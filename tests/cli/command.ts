@@ -1,0 +1,66 @@
+import { mkdtempSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { run } from "../../src/cli/run.js";
+
+/** What a command line did. */
+export interface Outcome {
+  readonly code: number;
+  readonly out: string;
+  readonly err: string;
+}
+
+/** Runs a command line in this process. */
+export async function command(...argv: readonly string[]): Promise<Outcome> {
+  return commandAt(false, ...argv);
+}
+
+/** Runs a command line in this process, with or without a person who watches. */
+export async function commandAt(interactive: boolean, ...argv: readonly string[]): Promise<Outcome> {
+  let out = "";
+  let err = "";
+  const code = await run(argv, {
+    out: (text) => {
+      out += text;
+    },
+    err: (text) => {
+      err += text;
+    },
+    interactive,
+  });
+  return { code, out, err };
+}
+
+/** A new empty folder outside the project. */
+export function emptyFolder(): string {
+  return mkdtempSync(join(tmpdir(), "gait-kinetics-"));
+}
+
+/** Writes a file into a folder and gives its path. */
+export function fileIn(folder: string, name: string, content: string | Uint8Array): string {
+  const path = join(folder, name);
+  writeFileSync(path, content);
+  return path;
+}
+
+/** Path of a file of this folder's fixtures. */
+export const TREADMILL_RUN: string = new URL("../fixtures/treadmill-run/forces-2.5ms.txt", import.meta.url)
+  .pathname;
+
+/** How the treadmill run is read: axes, units, rate and runner as its README says. */
+export const TREADMILL_OPTIONS: readonly string[] = [
+  "--axes",
+  "x=forward,y=up,z=right",
+  "--units",
+  "Fx=N,Fy=N,Fz=N,COPx=mm,COPy=mm,COPz=mm,Ty=N mm",
+  "--ignore",
+  "Time",
+  "--rate",
+  "300 Hz",
+  "--mass",
+  "80 kg",
+  "--speed",
+  "2.5 m/s",
+  "--surface",
+  "belt",
+];

@@ -1,0 +1,149 @@
+import { describe, expect, it } from "vitest";
+import { compareTrials } from "../../src/compare/index.js";
+import type { Trial } from "../../src/trial/index.js";
+import { type TrialParts, trialOf, typicalStrides } from "./trialOf.js";
+
+const trial = (seed: number, parts: TrialParts = {}) => trialOf(typicalStrides(seed, 40), parts);
+const cautionsOf = (one: TrialParts, other: TrialParts) =>
+  compareTrials(trial(1, one), trial(2, other)).cautions;
+const codesOf = (one: TrialParts, other: TrialParts) => cautionsOf(one, other).map(({ code }) => code);
+const events = (threshold: number, cutoff: number | null = null): Partial<Trial["settings"]> => ({
+  events: {
+    threshold,
+    fallLevel: threshold / 2,
+    cutoff,
+    shortestContact: 0.08,
+    shortestFlight: 0.03,
+    sides: "alternation",
+  },
+});
+
+it("alike trials: only that two recordings were compared", () =>
+  expect(codesOf({}, {})).toEqual(["only-two-recordings"]));
+
+describe("masses", () => {
+  it("mass ratios 1.2 % apart: SI loads are not comparable", () => {
+    const found = cautionsOf({ massByForce: 70 }, { massByForce: 70.84 }).find(
+      ({ code }) => code === "mass-ratios-differ",
+    );
+    expect(found?.message).toContain("loads in SI units are not comparable");
+    expect(found?.message).toContain("1.000 in the baseline and 1.012 in the changed trial, 1.2 % apart");
+  });
+  it("0.9 % apart, or both 3.6 % short alike, is nothing to say", () => {
+    expect(codesOf({ massByForce: 70 }, { massByForce: 70.63 })).not.toContain("mass-ratios-differ");
+    expect(codesOf({ massByForce: 67.5 }, { massByForce: 67.6 })).not.toContain("mass-ratios-differ");
+  });
+  it("another stated mass with the same ratio: said, with what it does to SI loads", () => {
+    const found = cautionsOf({}, { mass: 75, massByForce: 75 }).find(({ code }) => code === "masses-differ");
+    expect(found?.message).toContain("the stated masses are 70.0 and 75.0 kg");
+  });
+  it("stated in one only: the masses by force are held against each other", () => {
+    const parts = (massByForce: number): TrialParts => ({
+      mass: massByForce,
+      massByForce,
+      massStated: false,
+    });
+    expect(codesOf({}, parts(70.4))).not.toContain("masses-differ");
+    expect(codesOf({}, parts(71.4))).toContain("masses-differ");
+  });
+  it("unknown by force: nothing to hold", () =>
+    expect(codesOf({ massByForce: null }, { massByForce: 90 })).toEqual(["only-two-recordings"]));
+});
+
+describe("what else than the technique differs", () => {
+  it.each<[string, string, TrialParts]>([
+    ["threshold", "thresholds-differ", { settings: events(25) }],
+    ["filter for events", "event-filters-differ", { settings: events(20, 30) }],
+    ["sampling rate", "sample-rates-differ", { settings: { sampleRate: 500 } }],
+    ["surface", "surfaces-differ", { settings: { surface: "ground" } }],
+    ["slope", "grades-differ", { settings: { grade: 0.02 } }],
+    ["library version", "versions-differ", { settings: { version: "0.0.9" } }],
+    ["speed not stated", "speed-not-stated", { speed: null }],
+    ["speed", "speeds-differ", { speed: 3.3 }],
+  ])("%s: %s, with both values, either way round", (_, code, parts) => {
+    const one = cautionsOf({}, parts).find((caution) => caution.code === code);
+    const other = cautionsOf(parts, {}).find((caution) => caution.code === code);
+    expect(one?.values?.baseline).toEqual(other?.values?.changed);
+    expect(one?.values?.changed).toEqual(other?.values?.baseline);
+    expect(one?.values?.baseline).not.toEqual(one?.values?.changed);
+  });
+  it("both thresholds are said, and there is none for both", () => {
+    const comparison = compareTrials(trial(1), trial(2, { settings: events(25) }));
+    expect(comparison.settings.threshold).toBeNull();
+    expect([comparison.baseline.threshold, comparison.changed.threshold]).toEqual([20, 25]);
+    expect(comparison.cautions.find(({ code }) => code === "thresholds-differ")?.message).toContain(
+      "at 20 N in the baseline and at 25 N in the changed trial",
+    );
+    expect(compareTrials(trial(1), trial(2)).settings.threshold).toBe(20);
+  });
+});
+
+it("the trials' own cautions are carried with the trial's name, once where both say the same", () => {
+  const both = { code: "low-sample-rate", message: "too slow", where: "up" };
+  const one = { code: "drift", message: "drift was removed" };
+  const carried = cautionsOf({ cautions: [both, one] }, { cautions: [both] }).slice(-2);
+  expect(carried).toEqual([
+    { ...both, where: "both trials, up" },
+    { ...one, where: "baseline" },
+  ]);
+});
+
+describe("bad input", () => {
+  const filter = (cutoff: number): TrialParts => ({ settings: { filter: { cutoff, order: 4 } } });
+  it.each([
+    [{ settings: { filter: null } }, "no filter"],
+    [filter(30), "a 30 Hz filter of order 4"],
+    [{ settings: { filter: { cutoff: 50, order: 2 } } }, "a 50 Hz filter of order 2"],
+  ])("refuses trials behind different filters, and names both: %o", (parts, words) => {
+    const compare = () => compareTrials(trial(1), trial(2, parts as TrialParts));
+    expect(compare).toThrow(expect.objectContaining({ code: "not-comparable" }));
+    expect(compare).toThrow(
+      `the baseline was analysed with a 50 Hz filter of order 4 and the changed trial with ${words}`,
+    );
+  });
+  it("two trials without filter are compared", () =>
+    expect(
+      compareTrials(trial(1, { settings: { filter: null } }), trial(2, { settings: { filter: null } }))
+        .settings.filter,
+    ).toBeNull());
+  it.each([[null], [undefined], [{}], [{ schema: "another" }]])("refuses %o as a trial", (given) =>
+    expect(() => compareTrials(trial(1), given as unknown as Trial)).toThrow(
+      expect.objectContaining({ code: "wrong-type", argument: "changed" }),
+    ),
+  );
+  const change = (parts: object) => ({
+    smallestDetectableChange: { peakVerticalForce: { value: 10, unit: "N", source: "a table", ...parts } },
+  });
+  it.each([
+    [{ readingLevel: 1 }, "out-of-range"],
+    [{ readingLevel: 99 }, "out-of-range"],
+    [{ shownLevel: 0 }, "out-of-range"],
+    [{ shownLevel: Number.NaN }, "not-finite"],
+    [{ minimumStrides: 1 }, "out-of-range"],
+    [{ minimumStrides: 20.5 }, "out-of-range"],
+    [{ minimumStridesCorrelated: "40" }, "wrong-type"],
+    [{ similarMargin: -0.1 }, "out-of-range"],
+    [{ speedTolerance: -0.1 }, "out-of-range"],
+    [{ level: 0.95 }, "unknown-option"],
+    [change({ value: -1 }), "out-of-range"],
+    [change({ value: Number.POSITIVE_INFINITY }), "not-finite"],
+    [change({ unit: "kN" }), "unit-mismatch"],
+    [change({ source: " " }), "missing-value"],
+    [{ smallestDetectableChange: { stride: { value: 1, unit: "N", source: "a table" } } }, "out-of-range"],
+    [{ smallestDetectableChange: { peakVerticalForce: 10 } }, "wrong-type"],
+  ])("refuses the option %o: %s", (options, code) =>
+    expect(() => compareTrials(trial(1), trial(2), options as object)).toThrow(
+      expect.objectContaining({ code }),
+    ),
+  );
+  it("a change in body weights needs the baseline's mass", () =>
+    expect(() =>
+      compareTrials(trial(1, { mass: null, massByForce: null }), trial(2), change({ unit: "BW" })),
+    ).toThrow(expect.objectContaining({ code: "missing-value" })));
+  it("work per distance is no unit for a change per step", () =>
+    expect(() =>
+      compareTrials(trial(1), trial(2), {
+        smallestDetectableChange: { positiveExternalWork: { value: 0.1, unit: "J/kg/m", source: "a table" } },
+      }),
+    ).toThrow(expect.objectContaining({ code: "unit-mismatch" })));
+});
