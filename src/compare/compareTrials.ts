@@ -84,7 +84,7 @@ export function compareTrials(
       shownLevel: settings.shownLevel,
       readingLevel: settings.readingLevel,
       interval:
-        "Student's t with Welch's degrees of freedom and the effective number of strides; for readings, their correlation freed of its bias in short series",
+        "Student's t with Welch's degrees of freedom and the effective number of strides; for readings, their correlation freed of its bias in short series, the larger of both trials for both",
       minimumStrides: settings.minimumStrides,
       minimumStridesCorrelated: settings.minimumStridesCorrelated,
       similarMargin: settings.similarMargin,

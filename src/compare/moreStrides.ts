@@ -1,4 +1,4 @@
-import { effectiveNumberOf, standardDeviation, studentTQuantile } from "../statistics/index.js";
+import { effectiveNumbersOf, standardDeviation, studentTQuantile } from "../statistics/index.js";
 import type { ComparedValues } from "./comparison.js";
 import { READING_CORRELATION } from "./options.js";
 import { marginOf } from "./readDifference.js";
@@ -22,8 +22,7 @@ export function moreStrides(
   const inside = marginOf(values, similarMargin) - size;
   const goal = Math.max(inside, size > values.smallestDetectableChange.value ? size : 0);
   if (goal <= 0) return null;
-  const n1 = effectiveNumberOf(baseline, READING_CORRELATION);
-  const n2 = effectiveNumberOf(changed, READING_CORRELATION);
+  const [n1, n2] = effectiveNumbersOf(baseline, changed, READING_CORRELATION);
   const v1 = standardDeviation(baseline) ** 2 / n1;
   const v2 = standardDeviation(changed) ** 2 / n2;
   const share = v1 / (v1 + v2);

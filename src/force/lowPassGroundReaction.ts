@@ -41,7 +41,14 @@ export function lowPassGroundReaction(
   const { sampleRate } = ground;
   const { forward, up, right } = ground.force;
   const { moment } = ground;
-  const channels: (Float64Array | undefined)[] = [forward, up, right, moment?.forward, moment?.up, moment?.right];
+  const channels: (Float64Array | undefined)[] = [
+    forward,
+    up,
+    right,
+    moment?.forward,
+    moment?.up,
+    moment?.right,
+  ];
   // All channels in one call: the filter runs them side by side.
   const filtered = lowPass(
     channels.filter((channel) => channel !== undefined),

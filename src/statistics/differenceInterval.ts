@@ -1,5 +1,5 @@
 import { requireNumber } from "../units/index.js";
-import { type CorrelationOptions, effectiveNumberOf } from "./effectiveNumberOf.js";
+import { effectiveNumbersOf, type SharedCorrelationOptions } from "./effectiveNumbersOf.js";
 import { mean } from "./mean.js";
 import type { Interval } from "./meanInterval.js";
 import { requireValues, type Values } from "./requireValues.js";
@@ -20,7 +20,7 @@ export interface DifferenceInterval {
 /**
  * Gives the difference of the means of two series, each in its own order of time, with its interval.
  *
- * Formula: m₁ − m₂ ± t √(v₁ + v₂), vᵢ = sᵢ² / nᵢ with nᵢ the {@link effectiveNumberOf} the series; t Student's quantile
+ * Formula: m₁ − m₂ ± t √(v₁ + v₂), vᵢ = sᵢ² / nᵢ with nᵢ the {@link effectiveNumbersOf} the series; t Student's quantile
  * with Welch's ν = (v₁ + v₂)² / [v₁² / (n₁ − 1) + v₂² / (n₂ − 1)] from the same effective numbers.
  * The spreads are not pooled, for a change of technique may change the spread as well as the mean, and Welch's form costs
  * next to nothing where they are equal. The degrees of freedom take the effective numbers, not the counts, since
@@ -28,14 +28,15 @@ export interface DifferenceInterval {
  * about n (1 − r₁²)/(1 + r₁²)) and so makes up in part for r₁ being an estimate. With r₁ ≤ 0 on both sides it is
  * Welch's textbook interval.
  * Units: those of the values.
- * Limits: as for {@link meanInterval}: too narrow in short, correlated series unless `correctBias` is set. Two series without any spread give
- * an interval of no width.
+ * Limits: as for {@link meanInterval}: too narrow in short, correlated series unless `correctBias` and `shared` are
+ * set. Two series without any spread give an interval of no width.
  * Source: Welch 1947, Biometrika 34:28, from memory; effective number after Zwiers & von Storch 1995, J. Climate 8:336,
  * from memory.
  * @param first - Finite numbers in their order of time, at least two.
  * @param second - The same; subtracted.
  * @param level - Share of repeats the interval is meant to cover, above 0 and below 1.
- * @param options - `correctBias` frees r₁ of its bias in short series; {@link CORRELATION_DEFAULTS} where left out.
+ * @param options - `correctBias` frees r₁ of its bias in short series, `shared` takes the larger one for both;
+ *   {@link SHARED_CORRELATION_DEFAULTS} where left out.
  * @throws GaitKineticsError `too-short`: fewer than two values; `out-of-range`: the level; `not-finite`, `wrong-type`: a
  *   value or level that is no finite number.
  * @example
@@ -45,13 +46,12 @@ export function differenceInterval(
   first: Values,
   second: Values,
   level: number,
-  options: CorrelationOptions = {},
+  options: SharedCorrelationOptions = {},
 ): DifferenceInterval {
   requireValues("first", first, 2);
   requireValues("second", second, 2);
   requireNumber("level", level, { above: 0, below: 1 });
-  const n1 = effectiveNumberOf(first, options);
-  const n2 = effectiveNumberOf(second, options);
+  const [n1, n2] = effectiveNumbersOf(first, second, options);
   const v1 = standardDeviation(first) ** 2 / n1;
   const v2 = standardDeviation(second) ** 2 / n2;
   const difference = mean(first) - mean(second);

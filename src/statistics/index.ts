@@ -1,6 +1,11 @@
 export { type DifferenceInterval, differenceInterval } from "./differenceInterval.js";
 export { effectiveNumber } from "./effectiveNumber.js";
 export { CORRELATION_DEFAULTS, type CorrelationOptions, effectiveNumberOf } from "./effectiveNumberOf.js";
+export {
+  effectiveNumbersOf,
+  SHARED_CORRELATION_DEFAULTS,
+  type SharedCorrelationOptions,
+} from "./effectiveNumbersOf.js";
 export { hedgesG } from "./hedgesG.js";
 export { lagOneCorrelation } from "./lagOneCorrelation.js";
 export { mean } from "./mean.js";

@@ -8,7 +8,11 @@ const STEP = 180;
 const CONTACT = 120;
 
 /** Half-sine contacts at 0.36 s steps; `skip` leaves contacts out; right feet (even) land 0.1 m to the right of left ones. */
-function run(count: number, skip: readonly number[] = [], drift = 0): GroundReaction & { sides: string[] } {
+function run(
+  count: number,
+  skip: readonly number[] = [],
+  drift = 0,
+): GroundReaction & { sides: string[]; moment: { forward: Float64Array } } {
   const length = 60 + count * STEP;
   const up = new Float64Array(length);
   const right = new Float64Array(length);
@@ -47,7 +51,7 @@ describe("left and right (laws: the right foot lands to the right; feet alternat
     const ground = run(20, [7]);
     const mirrored = {
       ...ground,
-      moment: { forward: (ground.moment?.forward as Float64Array).map((m) => -m) },
+      moment: { forward: ground.moment.forward.map((m) => -m) },
     };
     const swap = { left: "right", right: "left" } as Record<string, string>;
     expect(detectEvents(mirrored, { threshold: 20 }).contacts.map(({ side }) => side)).toEqual(

@@ -39,14 +39,14 @@ import spectrum from "../fixtures/filters/spectrum.json" with { type: "json" };
 import zeroPhase from "../fixtures/filters/zeroPhase.json" with { type: "json" };
 
 /** One case of a comparison: how far off, and how far off it may be. */
-export interface Case {
+interface Case {
   readonly name: string;
   readonly error: number;
   readonly allowed: number;
 }
 
 /** What is compared with what, case by case. Errors are relative to the largest magnitude wanted. */
-export interface Comparison {
+interface Comparison {
   readonly what: string;
   readonly against: string;
   /** Why `allowed` is what it is. */

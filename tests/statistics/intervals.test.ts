@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import {
   differenceInterval,
   effectiveNumberOf,
+  effectiveNumbersOf,
   hedgesG,
   lagOneCorrelation,
   mean,
@@ -259,6 +260,20 @@ describe("the correlation freed of its bias", () => {
     expect(plain / pairs).toBeLessThan(0.021);
     expect(corrected / pairs).toBeGreaterThan(0.007);
     expect(corrected / pairs).toBeLessThan(0.013);
+  });
+  it("shared, by hand: both series keep the smaller share nₑ / n; unshared, each its own", () => {
+    const slow = [1, 2, 3, 4, 5, 6, 7, 8];
+    const alternating = [4, 6, 4, 6, 4, 6];
+    const [n1, n2] = effectiveNumbersOf(slow, alternating);
+    expect([n1, n2]).toEqual([effectiveNumberOf(slow), 6]);
+    expect(effectiveNumbersOf(slow, alternating, { shared: true })).toEqual([n1, (6 * n1) / 8]);
+    expect(effectiveNumbersOf(alternating, slow, { shared: true })).toEqual([(6 * n1) / 8, n1]);
+    expect(() => effectiveNumbersOf(slow, [1], { shared: true })).toThrow(
+      expect.objectContaining({ code: "too-short" }),
+    );
+    expect(() => effectiveNumbersOf(slow, slow, { share: true } as never)).toThrow(
+      expect.objectContaining({ code: "unknown-option" }),
+    );
   });
   it("by hand: of 40 values, 40 (1 − c)/(1 + c) with c = (40 r₁ + 1)/36", () => {
     const values = series(seededRandom(4), 40, 0.4);

@@ -33,8 +33,8 @@ export const RESAMPLE_DEFAULTS: Complete<Pick<ResampleOptions, "ends">> = { ends
  * rate under a Kaiser window (β = 5) of 10 max(up, down) steps to either side, scaled to gain `up`.
  * Units: Hz; the unit of the samples, which they keep in their type.
  * Limits: zero phase. The result has ⌈n·up/down⌉ samples, the first at the same time. Between 0.9 and 1.1 times half the lower rate frequencies
- * are damped and partly folded: filter first where something strong lies there. A ratio that needs more than 10 000
- * steps is refused.
+ * are damped and partly folded: filter first where something strong lies there. A constant ripples by up to 0.07 % where the rate rises,
+ * by 0.0015 % from 1000 to 240 Hz. A ratio that needs more than 10 000 steps is refused.
  * Source: design as in SciPy's `resample_poly`, with which it agrees for each of its ends.
  * @param samples - One channel.
  * @param options - Both rates, and what {@link RESAMPLE_DEFAULTS} holds where left out.
