@@ -1,4 +1,5 @@
-"""SciPy's side of the filter benchmark: reads the samples once, then runs one case a line and prints its seconds."""
+"""SciPy's side of the filter benchmark: reads the samples once, then runs one case a line and prints the seconds of
+processor time it took, so that what else runs on the machine does not count."""
 import json
 import sys
 import time
@@ -31,6 +32,6 @@ cases = {
 
 print(json.dumps(dict(python=sys.version.split()[0], numpy=np.__version__, scipy=scipy.__version__)), flush=True)
 for line in sys.stdin:
-    start = time.perf_counter()
+    start = time.process_time()
     cases[line.strip()]()
-    print(time.perf_counter() - start, flush=True)
+    print(time.process_time() - start, flush=True)

@@ -31,7 +31,11 @@ export function stepsOf(contacts: readonly Contact[]): Step[] {
   });
 }
 
-/** Median time from one initial contact to the next, s; NaN with fewer than two contacts. */
+/**
+ * Gives the median time from one initial contact to the next, s; NaN with fewer than two contacts.
+ * @example
+ * medianStepTime([{ initialContact: 0.1 }, { initialContact: 0.44 }]) // 0.34
+ */
 export function medianStepTime(contacts: readonly { readonly initialContact: number }[]): number {
   const times = new Float64Array(Math.max(0, contacts.length - 1));
   for (let k = 0; k < times.length; k++) {

@@ -46,7 +46,7 @@ export function bandFilter(
 ): Float64Array | Float64Array[] {
   const { cutoff, sampleRate, ...rest } = { ...options };
   const settings = withDefaults(ZERO_PHASE_DEFAULTS, rest);
-  const { order, correction } = onePassOf(settings);
+  const [order, correction] = onePassOf(settings);
   const { width, square } = bandOf(type, cutoff, sampleRate, correction);
   return zeroPhase(samples, bandSections(type, order, width, square), settings);
 }

@@ -33,6 +33,6 @@ export function highPass(samples: OneOrMore, options: HighPassOptions): Float64A
   const { cutoff, sampleRate, ...rest } = { ...options };
   const settings = withDefaults(ZERO_PHASE_DEFAULTS, rest);
   const tangent = tangentOf(cutoff, sampleRate);
-  const { order, correction } = onePassOf(settings);
+  const [order, correction] = onePassOf(settings);
   return zeroPhase(samples, edgeSections(order, tangent * correction, -1), settings);
 }

@@ -74,6 +74,7 @@ export type { FilteredChannels } from "./run/channels.js";
 export { filterCausal } from "./run/filterCausal.js";
 export { filterZeroPhase } from "./run/filterZeroPhase.js";
 export { gustafsson } from "./run/gustafsson.js";
+export type { Lane } from "./run/lanes.js";
 export {
   CAUSAL_DEFAULTS,
   type CausalOptions,

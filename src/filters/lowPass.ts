@@ -41,6 +41,6 @@ export function lowPass(samples: OneOrMore, options: LowPassOptions): Float64Arr
   const { cutoff, sampleRate, ...rest } = { ...options };
   const settings = withDefaults(ZERO_PHASE_DEFAULTS, rest);
   const tangent = tangentOf(cutoff, sampleRate);
-  const { order, correction } = onePassOf(settings);
+  const [order, correction] = onePassOf(settings);
   return zeroPhase(samples, edgeSections(order, tangent / correction, 1), settings);
 }

@@ -1,6 +1,6 @@
 import { type Complete, fail, type Hertz, requireNumber, requireOneOf } from "../units/index.js";
 import { correctionFor } from "./design/passCorrection.js";
-import { END_DEFAULTS, type EndOptions } from "./run/zeroPhase.js";
+import type { EndOptions } from "./run/zeroPhase.js";
 
 /** What the zero-phase Butterworth filters may be told. */
 export interface ZeroPhaseOptions extends EndOptions {
@@ -16,26 +16,27 @@ export interface ZeroPhaseOptions extends EndOptions {
 
 /** Net fourth order with the net cutoff and odd ends: common practice in biomechanics. */
 export const ZERO_PHASE_DEFAULTS: Complete<ZeroPhaseOptions> = {
-  ...END_DEFAULTS,
   order: 4,
   cutoffMeaning: "net",
+  ends: "odd",
+  padLength: null,
+  inPlace: false,
 };
 
 /** Checks a net order and what the cutoff means; gives the order of one pass and the factor on the tangent. */
-export function onePassOf({ order, cutoffMeaning }: Complete<ZeroPhaseOptions>): {
-  order: number;
-  correction: number;
-} {
+export function onePassOf({
+  order,
+  cutoffMeaning,
+}: Complete<ZeroPhaseOptions>): readonly [order: number, correction: number] {
   requireNumber("order", order, { from: 2, to: 100, whole: true });
   if (order % 2 === 1) {
-    fail(
-      "out-of-range",
-      `order is ${order}; it must be even: a zero-phase filter runs twice, so its net order is twice that of one pass`,
-      { argument: "order", values: { given: order } },
-    );
+    fail("out-of-range", `order is ${order}; it must be even, being the net order of two equal passes`, {
+      argument: "order",
+      values: { given: order },
+    });
   }
   const net = requireOneOf("cutoffMeaning", cutoffMeaning, ["net", "each-pass"]) === "net";
-  return { order: order / 2, correction: net ? correctionFor(2, order / 2) : 1 };
+  return [order / 2, net ? correctionFor(2, order / 2) : 1];
 }
 
 /** Checks a cutoff against its sampling rate and gives the tangent of its half angle. */

@@ -8,7 +8,7 @@ export {
   type Flight,
   findFlights,
 } from "./findFlights.js";
-export { flightNoise } from "./flightNoise.js";
+export { type FlightNoise, flightNoise } from "./flightNoise.js";
 export type {
   ForceComponents,
   GroundReaction,

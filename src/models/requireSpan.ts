@@ -16,6 +16,6 @@ export function requireSpan(samples: Float64Array, sampleRate: number, from: num
   fail(
     "out-of-range",
     `the span is ${from} s to ${to} s; it must rise and lie within the ${samples.length} samples, 0 s to ${last} s`,
-    { argument: from >= 0 && from < to ? "to" : "from", values: { from, to, last } },
+    { argument: from >= 0 && from < last ? "to" : "from", values: { from, to, last } },
   );
 }

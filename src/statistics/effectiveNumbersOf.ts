@@ -1,5 +1,5 @@
 import { type Complete, withDefaults } from "../units/index.js";
-import { CORRELATION_DEFAULTS, type CorrelationOptions, effectiveNumberOf } from "./effectiveNumberOf.js";
+import { type CorrelationOptions, effectiveNumberOf } from "./effectiveNumberOf.js";
 import type { Values } from "./requireValues.js";
 
 /** How the correlation of successive values is taken for two series that are set against each other. */
@@ -10,7 +10,7 @@ export interface SharedCorrelationOptions extends CorrelationOptions {
 
 /** Each series by itself, by the plain textbook formula. */
 export const SHARED_CORRELATION_DEFAULTS: Complete<SharedCorrelationOptions> = {
-  ...CORRELATION_DEFAULTS,
+  correctBias: false,
   shared: false,
 };
 

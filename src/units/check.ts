@@ -1,4 +1,4 @@
-import { fail } from "./error.js";
+import { type ErrorCode, fail } from "./error.js";
 
 /** The bounds of {@link requireNumber}; each is optional, and inclusive unless its name says otherwise. */
 export interface NumberBounds {
@@ -34,12 +34,9 @@ function words({ above, below, from, to, whole }: NumberBounds): string {
  * requireNumber("mass", 70, { above: 0, unit: "kg" }) // 70
  */
 export function requireNumber(argument: string, value: unknown, bounds: NumberBounds = {}): number {
-  const { above, below, from, to, whole, unit = "", hint } = bounds;
-  const shown = `${typeof value === "string" ? `"${value}"` : String(value)}${unit === "" || unit === "1" ? "" : ` ${unit}`}`;
-  const sentence = `${argument} is ${shown}; ${words(bounds)}${unit === "" || unit === "1" ? "" : ` ${unit}`} is needed${hint === undefined ? "" : ` (${hint})`}`;
-  const details = { argument, values: { given: value, ...bounds } };
-  if (typeof value !== "number") fail("wrong-type", sentence, details);
-  if (!Number.isFinite(value)) fail("not-finite", sentence, details);
+  const { above, below, from, to, whole } = bounds;
+  if (typeof value !== "number") return refuse("wrong-type", argument, value, bounds);
+  if (!Number.isFinite(value)) return refuse("not-finite", argument, value, bounds);
   if (
     (above !== undefined && value <= above) ||
     (below !== undefined && value >= below) ||
@@ -47,9 +44,18 @@ export function requireNumber(argument: string, value: unknown, bounds: NumberBo
     (to !== undefined && value > to) ||
     (whole && !Number.isInteger(value))
   ) {
-    fail("out-of-range", sentence, details);
+    return refuse("out-of-range", argument, value, bounds);
   }
   return value;
+}
+
+/** The sentence is made only where it is needed: the check itself runs in hot paths. */
+function refuse(code: ErrorCode, argument: string, value: unknown, bounds: NumberBounds): never {
+  const { unit = "", hint } = bounds;
+  const shownUnit = unit === "" || unit === "1" ? "" : ` ${unit}`;
+  const shown = `${typeof value === "string" ? `"${value}"` : String(value)}${shownUnit}`;
+  const sentence = `${argument} is ${shown}; ${words(bounds)}${shownUnit} is needed${hint === undefined ? "" : ` (${hint})`}`;
+  fail(code, sentence, { argument, values: { given: value, ...bounds } });
 }
 
 /**

@@ -23,6 +23,7 @@ it("over half a stride of uneven steps it is another number: whole strides only"
 });
 it.each([
   ["a span outside the samples", 0, 99, {}],
+  ["a span that ends a sample behind the last", from, (up.length + 0.5) / 1000, {}],
   ["gravity of 0", from, to, { gravity: 0 }],
   ["a grade in per cent", from, to, { grade: 7 }],
 ])("refuses %s", (_what, start, end, options) => {
@@ -30,6 +31,18 @@ it.each([
     expect.objectContaining({ code: "out-of-range" }),
   );
 });
+it.each([
+  [-0.1, 0.5, "from"],
+  [99, 100, "from"],
+  [0.5, 0.2, "to"],
+  [0.5, 99, "to"],
+])("a span of %f s to %f s is refused for its %s-end", (start, end, argument) => {
+  expect(() => massFromForce(up, 1000, start, end)).toThrow(expect.objectContaining({ argument }));
+});
+it("refuses infinite gravity", () =>
+  expect(() => massFromForce(up, 1000, from, to, { gravity: Number.POSITIVE_INFINITY })).toThrow(
+    expect.objectContaining({ code: "not-finite", argument: "gravity" }),
+  ));
 it("refuses a force that points down: the sign of the plate is wrong", () => {
   expect(() =>
     massFromForce(

@@ -13,7 +13,7 @@ import { requireNumber } from "../../units/index.js";
  * @param order - Order of one pass, a whole number from 1.
  * @throws GaitKineticsError `out-of-range`, `wrong-type` or `not-finite`: passes or order no whole number from 1.
  * @example
- * passCorrection(2, 2) // 0.8022432629231221
+ * passCorrection(2, 2) // 0.80224
  */
 export function passCorrection(passes: number, order: number): number {
   requireNumber("passes", passes, { from: 1, whole: true });

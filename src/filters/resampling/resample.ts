@@ -59,18 +59,29 @@ export function resample<S extends Float64Array>(samples: S, options: ResampleOp
   const reach = Math.ceil(half / up);
   const extended = extend(samples, reach, ends);
   const phases = phasesOf(taps, half, up, reach);
-  const width = 2 * reach + 1;
   const result = new Float64Array(length);
   for (let k = 0; k < length; k++) {
     const place = k * down;
     const phase = phases[place % up] as Float64Array;
     // The sample before the place, which lies `reach` further on in the extended signal, less the reach of the filter.
     const start = Math.floor(place / up);
-    let sum = 0;
-    for (let i = 0; i < width; i++) sum += (phase[i] as number) * (extended[start + i] as number);
-    result[k] = sum;
+    result[k] = product(phase, extended, start);
   }
   return result as S;
+}
+
+/** Sum of the products of taps with samples from a place on: four sums side by side, none waiting for another. */
+function product(taps: Float64Array, samples: Float64Array, start: number): number {
+  let [a, b, c, d] = [0, 0, 0, 0];
+  let i = 0;
+  for (; i < taps.length - 3; i += 4) {
+    a += (taps[i] as number) * (samples[start + i] as number);
+    b += (taps[i + 1] as number) * (samples[start + i + 1] as number);
+    c += (taps[i + 2] as number) * (samples[start + i + 2] as number);
+    d += (taps[i + 3] as number) * (samples[start + i + 3] as number);
+  }
+  for (; i < taps.length; i++) a += (taps[i] as number) * (samples[start + i] as number);
+  return a + b + (c + d);
 }
 
 /** For each place between two samples, the taps that fall on the samples from `reach` before it to `reach` after. */

@@ -1,5 +1,6 @@
 import type { Section } from "../design/filterDesign.js";
 import { type Lane, runAll } from "./lanes.js";
+import { coefficientsOf } from "./runBlock.js";
 import { settlingLength } from "./settlingLength.js";
 
 /**
@@ -23,9 +24,10 @@ export function gustafsson(
   length: number,
 ): (lanes: readonly Lane[]) => boolean {
   const size = 2 * sections.length;
+  const coefficients = coefficientsOf(sections);
   const rows = Math.min(length, 2 * settlingLength(sections));
   const run = (source: Float64Array, target: Float64Array, step: 1 | -1, state = new Float64Array(size)) => {
-    runAll(sections, state, [source], [target], step);
+    runAll(coefficients, state, [source], [target], step);
     return target;
   };
   // What each state at the start adds: its free response, run backward, less the free response.
@@ -47,7 +49,7 @@ export function gustafsson(
     return kept;
   };
   return (lanes) =>
-    lanes.every(({ source, target }) => {
+    lanes.every(([source, target]) => {
       const work = run(source, new Float64Array(length), 1);
       const forwardFirst = reached(run(work, work, -1));
       const backwardFirst = reached(run(run(source, work, -1), work, 1));

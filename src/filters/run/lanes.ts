@@ -1,15 +1,15 @@
 import type { Section } from "../design/filterDesign.js";
-import { runBlock } from "./runBlock.js";
+import { coefficientsOf, runBlock } from "./runBlock.js";
 import { settlingLength } from "./settlingLength.js";
 import { steadyState } from "./steadyState.js";
 
 /** A stretch to run forward and back, with what lies before and after it, both counted outwards from it. */
-export interface Lane {
-  readonly source: Float64Array;
-  readonly target: Float64Array;
-  readonly head: Float64Array;
-  readonly tail: Float64Array;
-}
+export type Lane = readonly [
+  source: Float64Array,
+  target: Float64Array,
+  head: Float64Array,
+  tail: Float64Array,
+];
 
 /** Samples taken through all sections before the next block is begun: few enough to stay in the processor's cache. */
 const BLOCK = 1024;
@@ -31,44 +31,40 @@ export function bothWays(sections: readonly Section[]): (lanes: readonly Lane[])
   const size = steady.length;
   const settling = settlingLength(sections);
   const state = new Float64Array(2 * size);
+  const coefficients = coefficientsOf(sections);
 
   /** Enters from the outermost sample of a stretch, in its steady state, and runs inwards. */
   function enter(place: number, stretch: Float64Array, edge: number): void {
     const outermost = stretch[stretch.length - 1] ?? edge;
     for (let i = 0; i < size; i++) state[place + i] = outermost * (steady[i] as number);
-    runBlock(sections, state, place, [stretch], [stretch], stretch.length - 1, -1, -1);
+    runBlock(coefficients, state, place, [stretch], [stretch], stretch.length - 1, -1, -1);
   }
 
   function sideBySide(lanes: readonly Lane[]): boolean {
-    const sources = lanes.map(({ source }) => source);
-    const targets = lanes.map(({ target }) => target);
+    const sources = lanes.map(([source]) => source);
+    const targets = lanes.map(([, target]) => target);
     const length = (sources[0] as Float64Array).length;
-    lanes.forEach(({ source, head }, l) => {
+    lanes.forEach(([source, , head], l) => {
       enter(l * size, head, source[0] as number);
     });
-    runAll(sections, state, sources, targets, 1);
-    lanes.forEach(({ target, tail }, l) => {
-      runBlock(sections, state, l * size, [tail], [tail], 0, tail.length, 1);
+    runAll(coefficients, state, sources, targets, 1);
+    lanes.forEach(([, target, , tail], l) => {
+      runBlock(coefficients, state, l * size, [tail], [tail], 0, tail.length, 1);
       enter(l * size, tail, target[length - 1] as number);
     });
-    runAll(sections, state, targets, targets, -1);
+    runAll(coefficients, state, targets, targets, -1);
     return targets.every((target) => Number.isFinite(target[0]));
   }
 
   return (lanes) => {
-    const [{ source, target, head, tail }, partner] = lanes as readonly [Lane, Lane?];
+    const [[source, target, head, tail], partner] = lanes as readonly [Lane, Lane?];
     const half = source.length >> 1;
     if (partner || half < 4 * settling) return sideBySide(lanes);
     const cut = (array: Float64Array, from: number) => array.subarray(from, from + half);
     const rest = Float64Array.of(...source.subarray(2 * half), ...tail);
     const finite = sideBySide([
-      { source: cut(source, 0), target: cut(target, 0), head, tail: source.slice(half, half + settling) },
-      {
-        source: cut(source, half),
-        target: cut(target, half),
-        head: source.slice(half - settling, half).reverse(),
-        tail: rest,
-      },
+      [cut(source, 0), cut(target, 0), head, source.slice(half, half + settling)],
+      [cut(source, half), cut(target, half), source.slice(half - settling, half).reverse(), rest],
     ]);
     target.set(rest.subarray(0, source.length - 2 * half), 2 * half);
     return finite;
@@ -77,7 +73,7 @@ export function bothWays(sections: readonly Section[]): (lanes: readonly Lane[])
 
 /** Runs over the whole of one or two arrays, block by block, forwards (step 1) or backwards (step −1). */
 export function runAll(
-  sections: readonly Section[],
+  coefficients: Float64Array,
   state: Float64Array,
   sources: readonly Float64Array[],
   targets: readonly Float64Array[],
@@ -86,8 +82,9 @@ export function runAll(
   const length = (sources[0] as Float64Array).length;
   for (let done = 0; done < length; done += BLOCK) {
     const next = Math.min(done + BLOCK, length);
-    const back = step < 0 ? length - 1 : 0;
-    runBlock(sections, state, 0, sources, targets, back + step * done, back + step * next, step);
+    // Not a product with the step: that may be −0, which would turn every index into a 64-bit float.
+    const at = (place: number) => (step < 0 ? length - 1 - place : place);
+    runBlock(coefficients, state, 0, sources, targets, at(done), at(next), step);
     for (let i = 0; i < state.length; i++) if (Math.abs(state[i] as number) < NOTHING) state[i] = 0;
   }
 }

@@ -1,12 +1,20 @@
 import type { Section } from "../design/filterDesign.js";
 
 /**
+ * Lays the numbers of sections out one after the other, six a section. Numbers read from a typed array are known to the
+ * compiler of any engine as 64-bit ones; read from arrays of arrays they are checked again at every sample.
+ */
+export function coefficientsOf(sections: readonly Section[]): Float64Array {
+  return new Float64Array(sections.flat());
+}
+
+/**
  * Runs sections over one block of several channels, forwards (step 1) or backwards (step −1). Two channels go side by
  * side, so that the processor works on one while the other waits for its recurrence; either way each sum is formed in
  * the same order, so that a channel comes out bit for bit the same alone and in company, in one block and in several.
  * Source and target may be the same arrays. Nothing is allocated per sample.
  *
- * @param sections - The filter.
+ * @param coefficients - The filter, from {@link coefficientsOf}.
  * @param state - Two numbers a section and channel, channel by channel; holds the state after the block on return.
  * @param place - Where in `state` that of the first channel begins.
  * @param sources - One array a channel.
@@ -16,7 +24,7 @@ import type { Section } from "../design/filterDesign.js";
  * @param step - 1 or −1.
  */
 export function runBlock(
-  sections: readonly Section[],
+  coefficients: Float64Array,
   state: Float64Array,
   place: number,
   sources: readonly Float64Array[],
@@ -25,16 +33,30 @@ export function runBlock(
   to: number,
   step: number,
 ): void {
-  const stride = 2 * sections.length;
+  const stride = coefficients.length / 3;
   for (let channel = 0; channel < targets.length; channel += 2) {
     const targetA = targets[channel] as Float64Array;
     const targetB = targets[channel + 1];
     let sourceA = sources[channel] as Float64Array;
     let sourceB = sources[channel + 1] as Float64Array;
     let own = place + channel * stride;
-    for (const section of sections) {
-      if (targetB === undefined) runOne(section, state, own, sourceA, targetA, from, to, step);
-      else runTwo(section, state, own, own + stride, sourceA, targetA, sourceB, targetB, from, to, step);
+    for (let first = 0; first < coefficients.length; first += 6) {
+      if (targetB === undefined) runOne(coefficients, first, state, own, sourceA, targetA, from, to, step);
+      else
+        runTwo(
+          coefficients,
+          first,
+          state,
+          own,
+          own + stride,
+          sourceA,
+          targetA,
+          sourceB,
+          targetB,
+          from,
+          to,
+          step,
+        );
       sourceA = targetA;
       sourceB = targetB as Float64Array;
       own += 2;
@@ -43,7 +65,8 @@ export function runBlock(
 }
 
 function runOne(
-  section: Section,
+  coefficients: Float64Array,
+  first: number,
   state: Float64Array,
   place: number,
   source: Float64Array,
@@ -52,7 +75,11 @@ function runOne(
   to: number,
   step: number,
 ): void {
-  const [b0, b1, b2, , a1, a2] = section;
+  const b0 = coefficients[first] as number;
+  const b1 = coefficients[first + 1] as number;
+  const b2 = coefficients[first + 2] as number;
+  const a1 = coefficients[first + 4] as number;
+  const a2 = coefficients[first + 5] as number;
   let s1 = state[place] as number;
   let s2 = state[place + 1] as number;
   for (let i = from; i !== to; i += step) {
@@ -67,7 +94,8 @@ function runOne(
 }
 
 function runTwo(
-  section: Section,
+  coefficients: Float64Array,
+  first: number,
   state: Float64Array,
   placeA: number,
   placeB: number,
@@ -79,7 +107,11 @@ function runTwo(
   to: number,
   step: number,
 ): void {
-  const [b0, b1, b2, , a1, a2] = section;
+  const b0 = coefficients[first] as number;
+  const b1 = coefficients[first + 1] as number;
+  const b2 = coefficients[first + 2] as number;
+  const a1 = coefficients[first + 4] as number;
+  const a2 = coefficients[first + 5] as number;
   let s1A = state[placeA] as number;
   let s2A = state[placeA + 1] as number;
   let s1B = state[placeB] as number;

@@ -1,7 +1,7 @@
 import { type Complete, fail, requireOneOf, type Samples, withDefaults } from "../../units/index.js";
 import { type FilterDesign, sectionsOf } from "../design/filterDesign.js";
 import { allFinite, channelsOf, type FilteredChannels, type OneOrMore, refuseNotFinite } from "./channels.js";
-import { runBlock } from "./runBlock.js";
+import { coefficientsOf, runBlock } from "./runBlock.js";
 import { startState } from "./startState.js";
 
 /** What a filter holds between samples: two numbers a section, channel by channel, in transposed direct form II. */
@@ -57,6 +57,7 @@ const BLOCK = 1024;
 export function streamingFilter(design: FilterDesign, options: CausalOptions = {}): StreamingFilter {
   const { start, inPlace } = withDefaults(CAUSAL_DEFAULTS, options);
   const sections = sectionsOf(design);
+  const coefficients = coefficientsOf(sections);
   if (!(start instanceof Float64Array)) requireOneOf("start", start, ["steady", "rest"]);
   let state: Float64Array | null = null;
   let count: number | null = null;
@@ -88,7 +89,7 @@ export function streamingFilter(design: FilterDesign, options: CausalOptions = {
       );
       const next = state?.slice() ?? startState(sections, start, sources);
       for (let from = 0; from < length; from += BLOCK) {
-        runBlock(sections, next, 0, sources, targets, from, Math.min(from + BLOCK, length), 1);
+        runBlock(coefficients, next, 0, sources, targets, from, Math.min(from + BLOCK, length), 1);
       }
       if (!next.every(Number.isFinite)) refuseNotFinite(channels);
       state = next;

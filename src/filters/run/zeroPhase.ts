@@ -57,7 +57,8 @@ export function zeroPhase(
         ? new Float64Array(length)
         : new Float64Array(channel),
   );
-  const pads = Array.from({ length: 4 }, () => new Float64Array(pad));
+  const scratch = new Float64Array(4 * pad);
+  const pads = [0, 1, 2, 3].map((k) => scratch.subarray(k * pad, (k + 1) * pad));
   const run = (typeof ends === "function" ? ends : bothWays)(sections, length);
   for (let i = 0; i < channels.length; i += 2) {
     const lanes = targets.slice(i, i + 2).map((target, l): Lane => {
@@ -66,7 +67,7 @@ export function zeroPhase(
       const [head, tail] = pads.slice(2 * l) as [Float64Array, Float64Array];
       goOn(head, source, 0, 1, ends);
       goOn(tail, source, length - 1, -1, ends);
-      return { source, target, head, tail };
+      return [source, target, head, tail];
     });
     if (!run(lanes)) refuseNotFinite(channels);
   }

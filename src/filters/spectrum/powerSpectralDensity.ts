@@ -8,7 +8,6 @@ import {
   requireOneOf,
   withDefaults,
 } from "../../units/index.js";
-import { detrend } from "../conditioning/detrend.js";
 import { powerTransform } from "./powerTransform.js";
 
 /** How a segment fades in and out. */
@@ -94,17 +93,16 @@ export function powerSpectralDensity(
   const window = windowOf(settings.window, segmentLength);
   const bins = Math.floor(transformLength / 2) + 1;
   const sums = new Float64Array(bins);
-  const power = new Float64Array(bins);
-  const segment = new Float64Array(transformLength);
   const transform = powerTransform(transformLength);
-  const segments = 1 + Math.floor((samples.length - segmentLength) / (segmentLength - overlap));
-  for (let s = 0; s < segments; s++) {
-    const start = s * (segmentLength - overlap);
-    const piece = samples.subarray(start, start + segmentLength);
-    const level = settings.detrend === "none" ? piece : detrend(piece, { type: settings.detrend });
-    for (let i = 0; i < segmentLength; i++) segment[i] = (level[i] as number) * (window[i] as number);
-    transform(segment, power);
-    for (let k = 0; k < bins; k++) sums[k] = (sums[k] as number) + (power[k] as number);
+  const pair = [new Float64Array(transformLength), new Float64Array(transformLength)] as const;
+  const step = segmentLength - overlap;
+  const segments = 1 + Math.floor((samples.length - segmentLength) / step);
+  for (let s = 0; s < segments; s += 2) {
+    pair.forEach((segment, i) => {
+      if (s + i < segments) fillSegment(segment, samples, (s + i) * step, window, settings.detrend);
+      else segment.fill(0);
+    });
+    transform(...pair, sums);
   }
   const sum = window.reduce((total, value) => total + value, 0);
   const squares = window.reduce((total, value) => total + value * value, 0);
@@ -126,6 +124,29 @@ export function powerSpectralDensity(
     segmentLength,
     cautions,
   };
+}
+
+/** Fills a segment with samples from a place on, without their mean or line, under the window. */
+function fillSegment(
+  segment: Float64Array,
+  samples: Float64Array,
+  start: number,
+  window: Float64Array,
+  level: "constant" | "linear" | "none",
+): void {
+  const count = window.length;
+  const middle = (count - 1) / 2;
+  let [sum, moment] = [0, 0];
+  for (let i = 0; i < count; i++) {
+    const value = samples[start + i] as number;
+    sum += value;
+    moment += (i - middle) * value;
+  }
+  const mean = level === "none" ? 0 : sum / count;
+  const slope = level === "linear" && count > 1 ? moment / ((count * (count * count - 1)) / 12) : 0;
+  for (let i = 0; i < count; i++) {
+    segment[i] = ((samples[start + i] as number) - mean - slope * (i - middle)) * (window[i] as number);
+  }
 }
 
 /** Sums of cosines over one period, the last point left out. */

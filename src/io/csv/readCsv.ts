@@ -43,7 +43,7 @@ export const ZERO_TOLERANCE: number = 0.001;
  * Limits: a blank cell is a gap (NaN): normal for centre of pressure and free moment, which do not exist in flight, a
  * `Caution` for a force. Times must be even within {@link TIME_TOLERANCE}. Columns of centre of pressure along the
  * vertical are taken only if zero ({@link ZERO_TOLERANCE}), and dropped. Axis directions are never guessed.
- * Source: format of this library; axes as {@link axisMapping} states.
+ * Source: format of this library; axes as `axisMapping` of the recording states.
  * @param text - The file's text, decoded; a byte order mark and any line ending pass.
  * @param options - {@link READ_CSV_DEFAULTS} where left out.
  * @throws GaitKineticsError `unreadable-file`: empty, ragged, a cell that is no number, an unknown or repeated column;

@@ -15,7 +15,7 @@ export interface SlopeWindow {
 export function requireSlopeWindow({ from, to }: SlopeWindow): void {
   if (from >= 0 && from < to && to <= 1) return;
   fail("out-of-range", `the window is ${from} to ${to}; it must rise within 0 to 1`, {
-    argument: from >= 0 && from < to ? "to" : "from",
+    argument: from >= 0 && from < 1 ? "to" : "from",
     values: { from, to },
   });
 }

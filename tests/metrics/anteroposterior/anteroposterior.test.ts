@@ -109,13 +109,22 @@ describe("brakingLoadingRate: largest slope in 20 to 80 % of the rise to the fir
     const ground = through([0, 0], [20, 160], [30, 100], [60, 300], [200, -200]);
     expect(brakingLoadingRate(ground, step, { share: 0.6, from: 0.55, to: 0.9 })).toBeCloseTo(200 / 0.03, 6);
   });
-  it("a plateau that then deepens is no minimum", () => {
-    const ground = through([0, 0], [20, 160], [30, 160], [60, 400], [200, -200]);
-    expect(brakingLoadingRate(ground, step, { from: 0, to: 1 })).toBeCloseTo(8000, 6);
-    expect(brakingLoadingRate(ground, step, { from: 0.4, to: 0.9 })).toBeCloseTo(8000, 6);
+  it("a plateau that then deepens is no minimum: the steepest of 24 to 54 ms, not of 8 to 18 ms", () => {
+    const ground = through([0, 0], [20, 160], [30, 160], [60, 460], [200, -200]);
+    expect(brakingLoadingRate(ground, step, { from: 0.4, to: 0.9 })).toBeCloseTo(10_000, 6);
   });
-  it("braking that deepens until toe-off ends there", () => {
-    expect(brakingLoadingRate(through([0, 0], [200, 200]), step)).toBeCloseTo(1000, 6);
+  it("exactly half the peak counts", () => {
+    expect(
+      brakingLoadingRate(through([0, 0], [20, 150], [30, 100], [60, 300], [200, -200]), step),
+    ).toBeCloseTo(7500, 6);
+  });
+  it("braking that deepens until toe-off ends at the last sample in contact", () => {
+    const ground = through([0, 0], [199, 199], [200, 300]);
+    expect(brakingLoadingRate(ground, step, { from: 0.9, to: 1 })).toBeCloseTo(101_000, 6);
+    expect(brakingLoadingRate(ground, { contact: contactOver(0, 0.1995) }, { from: 0.9, to: 1 })).toBeCloseTo(
+      1000,
+      6,
+    );
   });
   it("property: proportional to force and to the sampling rate", () =>
     fc.assert(

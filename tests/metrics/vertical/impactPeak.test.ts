@@ -50,6 +50,16 @@ describe("the rule by hand (first local maximum is common practice, the numbers 
     expect(timeIn(through([0, 0], [83, 1.5], [100, 1.2], [140, 2], [240, 0]))).toBe(83);
     expect(timeIn(through([0, 0], [84, 1.5], [100, 1.2], [140, 2], [240, 0]))).toBeNull();
   });
+  it("before half of 240 ms: 119 ms counts, 120 ms not; a drop at the last sample in contact counts", () => {
+    expect(timeIn(through([0, 0], [119, 1.5], [130, 1.2], [240, 0]), { before: 0.5 })).toBe(119);
+    expect(timeIn(through([0, 0], [120, 1.5], [130, 1.2], [240, 0]), { before: 0.5 })).toBeNull();
+    expect(timeIn(through([0, 0], [30, 1.5], [239, 1.5], [240, 0]))).toBe(30);
+  });
+  it("a drop of 1 N counts where 0.02 body weights are 1 N", () => {
+    const up = [0, 10, 20, 19, 30, 40, 50, 40, 30, 20, 10];
+    const ground = groundOf({ up, sampleRate: 100, mass: 5, gravity: 10 });
+    expect(impactPeak(ground, { contact: contactOver(0, 0.1) })).toBe(20);
+  });
   it("a plateau counts from its first sample where it is left downward, and not where it is left upward", () => {
     expect(timeIn(through([0, 0], [30, 1.5], [34, 1.5], [50, 1.2], [110, 2.5], [240, 0]))).toBe(30);
     expect(timeIn(through([0, 0], [30, 1.5], [34, 1.5], [110, 2.5], [240, 0]))).toBeNull();

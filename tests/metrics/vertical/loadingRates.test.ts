@@ -81,6 +81,11 @@ describe("instantaneousLoadingRate", () => {
     expect((rate(up) as number) / BW).toBeCloseTo(50, 9);
     expect((rate(up, { from: 0, to: 1 }) as number) / BW).toBeGreaterThan(100);
   });
+  it("nor does the interval that the window ends in: 22 to 23 ms for 80 % of 28 ms", () => {
+    const up = rounded.map((f, i) => (i >= 23 ? f + BW : f));
+    const slopes = up.slice(6, 22).map((f, i) => ((up[i + 7] as number) - f) * 1000);
+    expect(rate(up)).toBeCloseTo(Math.max(...slopes), 6);
+  });
   it("property: wherever the contact begins, a window up to the peak holds the last interval, the steepest", () =>
     fc.assert(
       fc.property(fc.double({ min: 0, max: 0.5, noNaN: true }), (start) => {
@@ -132,12 +137,17 @@ describe.each([
   ["earlyLoadingRate", earlyLoadingRate],
   ["instantaneousLoadingRate", instantaneousLoadingRate],
 ] as const)("%s refuses", (_name, metric) => {
-  it.each([{ from: 0.8, to: 0.2 }, { from: -0.1 }, { to: Number.NaN }, { to: 1.1 }, { from: 0.5, to: 0.5 }])(
-    "the window %o",
-    (window) =>
-      expect(() => metric(groundWith(straight), { contact }, window)).toThrow(
-        expect.objectContaining({ code: "out-of-range" }),
-      ),
+  it.each([
+    [{ from: 0.8, to: 0.2 }, "to"],
+    [{ from: 0.5, to: 0.5 }, "to"],
+    [{ to: Number.NaN }, "to"],
+    [{ to: 1.1 }, "to"],
+    [{ from: -0.1 }, "from"],
+    [{ from: 1, to: 1 }, "from"],
+  ])("the window %o, for its %s", (window, argument) =>
+    expect(() => metric(groundWith(straight), { contact }, window)).toThrow(
+      expect.objectContaining({ code: "out-of-range", argument }),
+    ),
   );
   it("a contact outside the recording", () =>
     expect(() => metric(groundWith(straight), { contact: contactOver(0.1, 0.3) })).toThrow(
