@@ -5,7 +5,8 @@ export default defineConfig({
     include: ["tests/**/*.test.ts"],
     exclude: ["tests/consumers/**", "node_modules/**"],
     typecheck: { enabled: true, include: ["tests/**/*.test-d.ts"], tsconfig: "tsconfig.tests.json" },
-    testTimeout: 60_000,
+    // Simulations take half a minute alone, and several times that beside other checks and with coverage.
+    testTimeout: 300_000,
     coverage: {
       provider: "v8",
       include: ["src/**"],

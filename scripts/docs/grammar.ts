@@ -148,6 +148,7 @@ function parameterProblems(
   nodes: readonly ts.Node[],
   functions: readonly ts.FunctionLikeDeclaration[],
 ): string[] {
+  if (functions.length === 0) return [];
   const parameters = functions.flatMap((declaration) => [...declaration.parameters]);
   if (parameters.some(({ name }) => !ts.isIdentifier(name))) return [];
   const names = parameters.map(({ name }) => name.getText());

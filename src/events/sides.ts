@@ -17,12 +17,16 @@ export interface Sides {
 
 /** Share of contacts whose own evidence must agree with the side they are given. */
 const LEAST_AGREEMENT = 0.8;
-/** After a pause of this many median step times nothing is known of which foot comes next. */
+/** After more than this many median step times a contact was missed, or the runner stumbled or paused. */
+const IRREGULAR = 1.4;
+/** After a pause of this many median step times the number of contacts that passed is not known. */
 const PAUSE = 2.5;
+/** A time that is a whole number of median step times within this share tells how many contacts passed. */
+const CLEAR = 0.25;
 
 /**
  * Tells left from right. Feet alternate in time, a missed or doubled contact counted by the time that passed; which of
- * the two feet is which is voted by all contacts since the last pause: the stated first foot where there is one, else
+ * the two feet is which is voted by all contacts since the last irregular step: the stated first foot where there is one, else
  * the centre of pressure against that of its neighbours (the right foot lands to the right), else the sign of the net
  * mediolateral impulse (the right foot's stance pushes the body to the left). Without any of these the labels alternate
  * from "right" and only tell the two feet apart.
@@ -34,7 +38,7 @@ export function tellSides(
   firstFoot: Side | null,
   complete: number,
 ): Sides {
-  const { parity, segment } = alternation(stretches);
+  const { parity, segment, counted } = alternation(stretches);
   const places = stretches.map(({ initialContact, toeOff }) => {
     const quarter = (toeOff - initialContact) / 4;
     return meanCentreOfPressure(ground, "right", initialContact + quarter, toeOff - quarter);
@@ -50,42 +54,58 @@ export function tellSides(
           ? "centre of pressure"
           : "mediolateral force";
 
-  // One vote per segment: is an even parity the right foot?
+  // One vote per segment: is an even parity the right foot? Each contact has one voice, so that no odd value outweighs the rest.
   const votes = new Map<number, number>();
   if (evidence !== null) {
     evidence.forEach((value, k) => {
       const s = segment[k] as number;
-      votes.set(s, (votes.get(s) ?? 0) + (parity[k] === 0 ? value : -value));
+      votes.set(s, (votes.get(s) ?? 0) + Math.sign(parity[k] === 0 ? value : -value));
     });
   }
   if (method === "first foot") {
-    const even = (firstFoot === "right") === (parity[complete] === 0);
-    votes.set(segment[complete] as number, even ? 1 : -1);
+    const own = segment[complete] as number;
+    const stated = (firstFoot === "right") === (parity[complete] === 0) ? 1 : -1;
+    // Evidence that contradicts what was stated is taken to point the other way throughout.
+    if ((votes.get(own) ?? 0) * stated < 0) for (const [s, vote] of votes) votes.set(s, -vote);
+    votes.set(own, stated);
   }
+  // A segment without a clear vote goes on as the one before it.
+  let evenIsRight = true;
   const sides = stretches.map((_, k): Side => {
-    const evenIsRight = (votes.get(segment[k] as number) ?? 1) >= 0;
+    const vote = votes.get(segment[k] as number) ?? 0;
+    if (vote !== 0) evenIsRight = vote > 0;
     return evenIsRight === (parity[k] === 0) ? "right" : "left";
   });
-  return { sides, method, cautions: cautionsOf(method, sides, evidence, segment) };
+  return { sides, method, cautions: cautionsOf(method, sides, evidence, counted) };
 }
 
-/** Parity of each stretch by the number of step times that passed, and the segment between pauses it belongs to. */
-function alternation(stretches: readonly Stretch[]): { parity: number[]; segment: number[] } {
+/**
+ * Parity of each stretch by the number of step times that passed, and the segment between irregular steps it belongs to.
+ * `counted`: whether every time that passed tells how many contacts did.
+ */
+function alternation(stretches: readonly Stretch[]): {
+  parity: number[];
+  segment: number[];
+  counted: boolean;
+} {
   const median = medianStepTime(stretches.filter(({ cut }) => !cut));
   const step = Number.isFinite(median) ? median : medianStepTime(stretches);
   const parity = [0];
   const segment = [0];
+  let counted = true;
   for (let k = 1; k < stretches.length; k++) {
     const before = stretches[k - 1] as Stretch;
     const here = stretches[k] as Stretch;
     // A stretch that the start cuts has no initial contact of its own: time runs from toe-off to toe-off there.
-    const passed = before.cut ? here.toeOff - before.toeOff : here.initialContact - before.initialContact;
-    const paused = passed > PAUSE * step;
-    const steps = before.cut && !paused ? Math.max(1, Math.round(passed / step)) : Math.round(passed / step);
-    parity.push(paused ? 0 : ((parity[k - 1] as number) + steps) % 2);
-    segment.push((segment[k - 1] as number) + (paused ? 1 : 0));
+    const passed =
+      (before.cut ? here.toeOff - before.toeOff : here.initialContact - before.initialContact) / step;
+    const steps = before.cut ? Math.max(1, Math.round(passed)) : Math.round(passed);
+    parity.push(((parity[k - 1] as number) + steps) % 2);
+    segment.push((segment[k - 1] as number) + (passed > IRREGULAR ? 1 : 0));
+    if (passed > PAUSE || (passed > IRREGULAR && Math.abs(passed - Math.round(passed)) > CLEAR))
+      counted = false;
   }
-  return { parity, segment };
+  return { parity, segment, counted };
 }
 
 /** How far to the right of its neighbours each place lies. */
@@ -110,7 +130,7 @@ function cautionsOf(
   method: SideMethod,
   sides: readonly Side[],
   evidence: readonly number[] | null,
-  segment: readonly number[],
+  counted: boolean,
 ): Caution[] {
   const cautions: Caution[] = [];
   if (evidence !== null && sides.length > 1) {
@@ -131,14 +151,13 @@ function cautionsOf(
         "left and right were told by the sign of the mediolateral impulse, which is weak evidence; state the first foot to be sure",
     });
   }
-  const paused = (segment[segment.length - 1] ?? 0) > 0;
-  if (method === "alternation" || (paused && evidence === null)) {
+  if (method === "alternation" || (!counted && evidence === null)) {
     cautions.push({
       code: "sides-relative",
       message:
         method === "alternation"
           ? "nothing recorded tells left from right: the two feet are told apart by alternation, and which is called right is arbitrary; state the first foot"
-          : "after a pause in the recording nothing tells left from right: the labels behind it may be exchanged",
+          : "after a pause or an irregular step nothing tells left from right: the labels behind it may be exchanged",
     });
   }
   return cautions;

@@ -30,7 +30,7 @@ export function onePassOf({
 }: Complete<ZeroPhaseOptions>): readonly [order: number, correction: number] {
   requireNumber("order", order, { from: 2, to: 100, whole: true });
   if (order % 2 === 1) {
-    fail("out-of-range", `order is ${order}; it must be even, being the net order of two equal passes`, {
+    fail("out-of-range", `order is ${order}; it must be even, as both passes share it`, {
       argument: "order",
       values: { given: order },
     });

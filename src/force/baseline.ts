@@ -1,4 +1,8 @@
-import type { Flight } from "./findFlights.js";
+/** An unloaded stretch: samples from `from` up to, not including, `to`. */
+export interface Flight {
+  readonly from: number;
+  readonly to: number;
+}
 
 /** Mean of the samples of each flight. */
 export function flightMeans(samples: Float64Array, flights: readonly Flight[]): Float64Array {
@@ -9,14 +13,42 @@ export function flightMeans(samples: Float64Array, flights: readonly Flight[]): 
   });
 }
 
-/** Each value replaced by the median of itself and its two neighbours, so that one odd flight does not speak; ends are kept. */
-export function medianOfThree(values: Float64Array): Float64Array {
-  return values.map((value, i) => {
-    const before = values[i - 1];
-    const after = values[i + 1];
-    if (before === undefined || after === undefined) return value;
-    return Math.max(Math.min(before, value), Math.min(Math.max(before, value), after));
+/** Standard error of a flight's mean that noise alone makes: pooled within flights, so that drift does not count. */
+export function flightMeanError(
+  samples: Float64Array,
+  flights: readonly Flight[],
+  means: Float64Array,
+): number {
+  let squares = 0;
+  let count = 0;
+  flights.forEach(({ from, to }, k) => {
+    for (let i = from; i < to; i++) squares += ((samples[i] as number) - (means[k] as number)) ** 2;
+    count += to - from;
   });
+  const freedom = count - flights.length;
+  return freedom > 0 ? Math.sqrt(((squares / freedom) * flights.length) / count) : 0;
+}
+
+/**
+ * Each value replaced by the median of itself and its two neighbours, so that one odd flight does not speak; at an end the
+ * missing neighbour is the line through the next two.
+ */
+export function medianOfThree(values: Float64Array): Float64Array {
+  const result = values.slice();
+  const last = values.length - 1;
+  for (let i = 1; i < last; i++) {
+    result[i] = median3(values[i - 1] as number, values[i] as number, values[i + 1] as number);
+  }
+  if (last >= 3) {
+    const at = (i: number) => result[i] as number;
+    result[0] = median3(values[0] as number, at(1), 2 * at(1) - at(2));
+    result[last] = median3(values[last] as number, at(last - 1), 2 * at(last - 1) - at(last - 2));
+  }
+  return result;
+}
+
+function median3(a: number, b: number, c: number): number {
+  return Math.max(Math.min(a, b), Math.min(Math.max(a, b), c));
 }
 
 /** Largest minus smallest; 0 for none. */

@@ -1,3 +1,4 @@
+export type { Flight } from "./baseline.js";
 export { meanCentreOfPressure } from "./centreOfPressure.js";
 export {
   FLIGHT_BASELINE_LIMIT,
@@ -5,8 +6,8 @@ export {
   FLIGHT_CUTOFF,
   FLIGHT_LEAST_RANGE,
   FLIGHT_LEVEL,
-  type Flight,
   findFlights,
+  SHORTEST_FLIGHT_GAP,
 } from "./findFlights.js";
 export { type FlightNoise, flightNoise } from "./flightNoise.js";
 export type {

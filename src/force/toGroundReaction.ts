@@ -1,6 +1,5 @@
 import { channelOf, checkRecording, type Recording } from "../recording/index.js";
 import {
-  type Caution,
   type Complete,
   fail,
   type MetresPerSecondSquared,
@@ -10,7 +9,7 @@ import {
   STANDARD_GRAVITY,
   withDefaults,
 } from "../units/index.js";
-import { flightMeans, medianOfThree, rangeOf, withoutDrift, withoutOffset } from "./baseline.js";
+import { correctBaseline } from "./correctBaseline.js";
 import { findFlights } from "./findFlights.js";
 import type { ForceComponents, GroundReaction } from "./groundReaction.js";
 import {
@@ -19,6 +18,7 @@ import {
   centreOfPressureFloor,
   momentOf,
 } from "./moments.js";
+import { saturationCautions } from "./saturation.js";
 
 /** How a recording becomes a {@link GroundReaction}. */
 export interface ToGroundReactionOptions {
@@ -26,13 +26,13 @@ export interface ToGroundReactionOptions {
   readonly offset?: "flights" | "none" | undefined;
   /** Whether drift is taken off linearly between flights: where the flights show it, always, or never. */
   readonly drift?: "auto" | "always" | "never" | undefined;
-  /** Range of the flight levels in any channel above which `auto` removes drift, N. */
+  /** Range of the flight levels in any channel above which `auto` removes drift, N; more where the noise is large. */
   readonly driftLimit?: Newtons | undefined;
   readonly gravity?: MetresPerSecondSquared | undefined;
 }
 
 /**
- * Offset from the flights; drift removed where the flights' levels range over more than 5 N.
+ * Offset from the flights; drift removed where the flights' levels range over more than 5 N and more than noise explains.
  * Source: rule of this library, tried on the open recording of Fukuchi, Fukuchi & Duarte (2017), PeerJ 5:e3298.
  */
 export const TO_GROUND_REACTION_DEFAULTS: Complete<ToGroundReactionOptions> = {
@@ -76,7 +76,7 @@ export function toGroundReaction(
   refuseUpsideDown(raw.up);
   const flights =
     settings.offset === "none" && settings.drift === "never" ? [] : findFlights(raw.up, sampleRate);
-  const corrected = correct(raw, flights, settings);
+  const corrected = correctBaseline(raw, flights, settings);
 
   const column = (quantity: "centre-of-pressure" | "free-moment", direction: "forward" | "right" | "up") =>
     channelOf(recording, quantity, direction)?.samples;
@@ -91,7 +91,11 @@ export function toGroundReaction(
   const floor = centreOfPressureFloor(corrected.force.up, columns, sampleRate, startTime);
   const moment = momentOf(corrected.force, columns, floor);
 
-  const cautions = [...recording.cautions.filter(({ code }) => code !== "gap"), ...corrected.cautions];
+  const cautions = [
+    ...recording.cautions.filter(({ code }) => code !== "gap"),
+    ...saturationCautions(raw),
+    ...corrected.cautions,
+  ];
   if (floor > CENTRE_OF_PRESSURE_FLOOR) {
     cautions.push({
       code: "centre-of-pressure-floor",
@@ -180,49 +184,4 @@ function refuseUpsideDown(up: Float64Array): void {
       },
     );
   }
-}
-
-function correct(
-  raw: ForceComponents,
-  flights: ReturnType<typeof findFlights>,
-  settings: Complete<ToGroundReactionOptions>,
-): { force: ForceComponents; offset: Record<string, number>; driftRemoved: boolean; cautions: Caution[] } {
-  const cautions: Caution[] = [];
-  const wanted = settings.offset === "flights" || settings.drift === "always";
-  if (flights.length === 0) {
-    if (wanted) {
-      cautions.push({
-        code: "no-flight",
-        message: "no flight phase was found, so no offset or drift of the platform was taken off",
-      });
-    }
-    return { force: raw, offset: {}, driftRemoved: false, cautions };
-  }
-  const given = DIRECTIONS.flatMap((direction) => {
-    const samples = raw[direction];
-    if (samples === undefined) return [];
-    const means = flightMeans(samples, flights);
-    return [{ direction, samples, means, levels: medianOfThree(means) }];
-  });
-  const widest = given.reduce((a, b) => (rangeOf(b.levels) > rangeOf(a.levels) ? b : a));
-  const drift = rangeOf(widest.levels);
-  const drifts = flights.length >= 3 && drift > settings.driftLimit;
-  const driftRemoved = settings.drift === "always" || (settings.drift === "auto" && drifts);
-  const corrected: Partial<Record<"forward" | "up" | "right", Float64Array>> = {};
-  const offset: Record<string, number> = {};
-  for (const { direction, samples, means, levels } of given) {
-    const mean = means.reduce((sum, value) => sum + value, 0) / means.length;
-    if (driftRemoved) corrected[direction] = withoutDrift(samples, flights, levels);
-    else corrected[direction] = settings.offset === "flights" ? withoutOffset(samples, mean) : samples;
-    if (driftRemoved || settings.offset === "flights") offset[direction] = mean;
-  }
-  if (drifts) {
-    cautions.push({
-      code: driftRemoved ? "drift-removed" : "drift",
-      message: `the unloaded level of "${widest.direction}" drifts by ${drift.toFixed(0)} N over the recording's ${flights.length} flight phases; ${driftRemoved ? "a line between flights was taken off every force channel" : "it was left in"}`,
-      where: widest.direction,
-      values: { range: drift, flights: flights.length, limit: settings.driftLimit },
-    });
-  }
-  return { force: { ...corrected, up: corrected.up as Float64Array }, offset, driftRemoved, cautions };
 }

@@ -15,13 +15,14 @@ import {
   VERSION,
   withDefaults,
 } from "../units/index.js";
+import { computeRows, requireMetrics } from "./computeRows.js";
 import { inferSurface } from "./inferSurface.js";
 import { massByForce } from "./massByForce.js";
 import { CURVE_POINTS, meanCurves } from "./meanCurves.js";
-import { nowhere, reasonOf, unmetNeed } from "./notComputed.js";
+import { nowhere, reasonOf } from "./notComputed.js";
 import { stridePairs } from "./strideValues.js";
 import { summarise } from "./summarise.js";
-import type { MetricSummary, NotComputed, StepRow, Trial } from "./trial.js";
+import type { MetricSummary, NotComputed, Trial } from "./trial.js";
 import { balanceCautions, massCautions, recordingCautions } from "./trialCautions.js";
 
 /** Net cutoff and order of the zero-phase filter metrics are read behind. */
@@ -87,6 +88,12 @@ export function analyseTrial(ground: GroundReaction, options: AnalyseTrialOption
   const level = requireNumber("level", settings.level, { above: 0, below: 1 });
   const stated = withStatements(ground, settings);
   const filtered = filteredCopy(stated, settings.filter, options.filter !== undefined);
+  requireMetrics(settings.metrics);
+  if (typeof settings.events !== "object" || settings.events === null) {
+    fail("wrong-type", `events is ${String(settings.events)}; an object of options is needed`, {
+      argument: "events",
+    });
+  }
   const { cutoff: eventCutoff = null, ...eventOptions } = settings.events;
   const eventCopy = eventCutoff === null ? filtered : filteredCopy(stated, { cutoff: eventCutoff }, true);
   const events = detectEvents(eventCopy, eventOptions);
@@ -133,7 +140,7 @@ export function analyseTrial(ground: GroundReaction, options: AnalyseTrialOption
     steps: rows,
     summary: {
       strides: pairs.length,
-      impactPeakShare: shareWithImpactPeak(measured, steps, rows),
+      impactPeakShare: shareWithImpactPeak(measured, steps),
       metrics: summaries,
     },
     curves: curvesOf(measured, events),
@@ -174,60 +181,42 @@ function withStatements(ground: GroundReaction, settings: Complete<AnalyseTrialO
 function filteredCopy(ground: GroundReaction, filter: TrialFilter | null, asked: boolean): GroundReaction {
   if (filter === null) return ground;
   if (ground.settings.filter !== null && !asked) return ground;
+  if (!asked && filter.cutoff >= ground.sampleRate / 2) {
+    fail(
+      "out-of-range",
+      `the sampling rate is ${ground.sampleRate} Hz; the default filter of ${filter.cutoff} Hz needs more than ${2 * filter.cutoff} Hz: state a lower cutoff, or no filter`,
+      { argument: "filter", values: { sampleRate: ground.sampleRate, cutoff: filter.cutoff } },
+    );
+  }
   return lowPassGroundReaction(ground, filter);
 }
 
 function refuseNoContact(ground: GroundReaction, { contacts, partialContacts, settings }: Events): void {
   if (contacts.length > 0) return;
-  const { up } = ground.force;
+  const { threshold, shortestContact } = settings;
+  let least = Number.POSITIVE_INFINITY;
   let largest = Number.NEGATIVE_INFINITY;
-  for (let i = 0; i < up.length; i++) if ((up[i] as number) > largest) largest = up[i] as number;
-  const cut =
-    partialContacts.length > 0
-      ? `; ${partialContacts.length} contact${partialContacts.length > 1 ? "s are" : " is"} cut by the recording's ends`
+  for (const value of ground.force.up) {
+    if (value < least) least = value;
+    if (value > largest) largest = value;
+  }
+  const standing =
+    least > threshold
+      ? `; it never falls below ${least.toFixed(0)} N: nobody leaves the ground, or the platform was not zeroed`
       : "";
+  const { length } = partialContacts;
+  const cut =
+    length > 0 ? `; ${length} contact${length > 1 ? "s are" : " is"} cut by the recording's ends` : "";
   fail(
     "no-contact",
-    `no complete contact was found: the vertical force reaches ${largest.toFixed(1)} N and a contact must rise above and fall below ${settings.threshold.toFixed(1)} N and last ${settings.shortestContact} s or longer${cut}`,
-    {
-      argument: "ground",
-      values: { largest, threshold: settings.threshold, partialContacts: partialContacts.length },
-    },
+    `no complete contact was found: the vertical force reaches ${largest.toFixed(1)} N and a contact must rise above and fall below ${threshold.toFixed(1)} N and last ${shortestContact} s or longer${standing}${cut}`,
+    { argument: "ground", values: { least, largest, threshold, partialContacts: length } },
   );
 }
 
-function computeRows(
-  ground: GroundReaction,
-  steps: readonly Step[],
-  metrics: readonly Metric[],
-): { rows: StepRow[]; unmet: Map<string, Metric["needs"][number]> } {
-  const unmet = new Map<string, Metric["needs"][number]>();
-  const possible: Metric[] = [];
-  for (const metric of metrics) {
-    const need = unmetNeed(metric, ground, steps);
-    if (need === null) possible.push(metric);
-    else unmet.set(metric.id, need);
-  }
-  const rows = steps.map((step): StepRow => {
-    const values: Record<string, number | null> = {};
-    for (const { id, compute } of possible) values[id] = compute(ground, step);
-    const { side, initialContact, toeOff } = step.contact;
-    return { side, initialContact, toeOff, values };
-  });
-  return { rows, unmet };
-}
-
-function shareWithImpactPeak(
-  ground: GroundReaction,
-  steps: readonly Step[],
-  rows: readonly StepRow[],
-): number {
-  let found = 0;
-  steps.forEach((step, k) => {
-    const known = rows[k]?.values.impactPeak;
-    if ((known === undefined ? impactPeak(ground, step) : known) !== null) found++;
-  });
-  return found / steps.length;
+function shareWithImpactPeak(ground: GroundReaction, steps: readonly Step[]): number | null {
+  if (ground.massByForce === undefined && ground.subject.mass === undefined) return null;
+  return steps.filter((step) => impactPeak(ground, step) !== null).length / steps.length;
 }
 
 function curvesOf(ground: GroundReaction, { contacts }: Events): Trial["curves"] {

@@ -35,6 +35,6 @@ function curveOf(samples: Float64Array, sampleRate: Hertz, contacts: readonly Co
       squares[p] = (squares[p] as number) + delta * (value - (mean[p] as number));
     }
   }
-  const sd = n > 1 ? squares.map((sum) => Math.sqrt(sum / (n - 1))) : squares;
-  return { mean: Array.from(mean), sd: Array.from(sd), n };
+  const sd = n > 1 ? Array.from(squares, (sum) => Math.sqrt(sum / (n - 1))) : null;
+  return { mean: Array.from(mean), sd, n };
 }

@@ -8,7 +8,7 @@ const REASONS: Readonly<Record<MetricNeed, { code: string; message: string }>> =
   right: { code: "missing-channel", message: "the mediolateral force was not recorded" },
   side: { code: "side-unknown", message: "left and right are not told apart" },
   mass: { code: "missing-mass", message: "the mass is neither stated nor to be had from whole strides" },
-  speed: { code: "missing-speed", message: "the speed is not stated" },
+  speed: { code: "missing-speed", message: "no speed above 0 is stated" },
   surface: {
     code: "missing-surface",
     message: "it is not stated whether the runner is on the ground or on a belt",
@@ -24,7 +24,7 @@ export function unmetNeed(metric: Metric, ground: GroundReaction, steps: readonl
     right: ground.force.right !== undefined,
     side: steps.some(({ contact }) => contact.side !== "unknown"),
     mass: ground.subject.mass !== undefined || ground.massByForce !== undefined,
-    speed: ground.speed !== undefined,
+    speed: (ground.speed ?? 0) > 0,
     surface: ground.surface !== undefined,
     next: steps.some(({ next }) => next !== undefined),
     nextSameSide: steps.some(({ nextSameSide }) => nextSameSide !== undefined),

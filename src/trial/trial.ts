@@ -32,7 +32,8 @@ export interface StepRow {
 /** A mean curve over stance, 101 points, with the standard deviation between contacts at each. */
 export interface Curve {
   readonly mean: readonly number[];
-  readonly sd: readonly number[];
+  /** `null` for a single contact. */
+  readonly sd: readonly number[] | null;
   readonly n: number;
 }
 
@@ -93,8 +94,8 @@ export interface Trial {
   readonly steps: readonly StepRow[];
   readonly summary: {
     readonly strides: number;
-    /** Share of contacts with an impact peak. */
-    readonly impactPeakShare: number;
+    /** Share of contacts with an impact peak; `null` where body weight, and so the peak, is not known. */
+    readonly impactPeakShare: number | null;
     readonly metrics: Readonly<Record<string, MetricSummary>>;
   };
   readonly curves: {

@@ -13,8 +13,6 @@ export const SIDEWAYS_BALANCE_TOLERANCE = 0.003;
 export const LOADING_RATE_SAMPLE_RATE = 1000;
 /** Strides below which the spread between strides is poorly known. */
 export const FEW_STRIDES = 20;
-/** Equal samples in a row at the very top that tell of a saturated channel. */
-const SATURATED_RUN = 5;
 
 /** Cautions on the runner's mass: not stated, or at odds with the force. */
 export function massCautions(stated: number | null, byForce: number | null): Caution[] {
@@ -76,14 +74,13 @@ export function balanceCautions(ground: GroundReaction, steps: readonly Step[]):
   return cautions;
 }
 
-/** Cautions on the recording itself: sampling rate, saturation, number of strides. */
+/** Cautions on the recording itself: sampling rate, number of strides. */
 export function recordingCautions(
-  unfiltered: GroundReaction,
+  { sampleRate }: GroundReaction,
   strides: number,
   metricIds: readonly string[],
 ): Caution[] {
   const cautions: Caution[] = [];
-  const { sampleRate } = unfiltered;
   const rates = metricIds.filter((id) => /LoadingRate$/.test(id));
   if (sampleRate < LOADING_RATE_SAMPLE_RATE && rates.length > 0) {
     cautions.push({
@@ -91,15 +88,6 @@ export function recordingCautions(
       message: `the sampling rate of ${sampleRate.toFixed(0)} Hz is below ${LOADING_RATE_SAMPLE_RATE} Hz: loading rates and the impact peak depend on where the samples fall`,
       where: rates.join(", "),
       values: { sampleRate },
-    });
-  }
-  const saturated = longestTop(unfiltered.force.up);
-  if (saturated >= SATURATED_RUN) {
-    cautions.push({
-      code: "saturated",
-      message: `the vertical force stays at its very largest value for ${saturated} samples in a row: the channel may be saturated`,
-      where: "up",
-      values: { samples: saturated },
     });
   }
   if (strides === 0) {
@@ -116,23 +104,4 @@ export function recordingCautions(
     });
   }
   return cautions;
-}
-
-/** Length of the longest run of samples equal to the largest one. */
-function longestTop(samples: Float64Array): number {
-  let top = Number.NEGATIVE_INFINITY;
-  let run = 0;
-  let longest = 0;
-  for (let i = 0; i < samples.length; i++) {
-    const value = samples[i] as number;
-    if (value > top) {
-      top = value;
-      run = 1;
-      longest = 1;
-    } else if (value === top) {
-      run++;
-      if (run > longest) longest = run;
-    } else run = 0;
-  }
-  return longest;
 }

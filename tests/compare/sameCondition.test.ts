@@ -7,7 +7,7 @@ import { analyseTrials } from "../../src/trial/index.js";
 
 /**
  * Whole recordings of one runner who changes nothing: synthetic truth, so that every reading but "no clear change" is a
- * false alarm. The seeds are fixed; `docs/accuracy.md` holds the figures of larger studies.
+ * false alarm. The seeds are fixed; `docs/readings.md` holds the figures of more pairs.
  */
 const RECORDING = {
   contacts: 62,

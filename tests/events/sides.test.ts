@@ -111,3 +111,33 @@ describe("steps (by hand)", () => {
     ).toEqual([2, 3, null, null, 6, 7, 8, null, null]);
   });
 });
+
+describe("an irregular step (everything behind it was swapped, unsaid, on 2026-11-25)", () => {
+  /** The run with `extra` samples of flight inserted before contact 16 of 20. */
+  const stumble = (extra: number) => {
+    const ground = run(20);
+    const at = 10 + 16 * STEP;
+    const longer = (samples: Float64Array) =>
+      Float64Array.from([...samples.slice(0, at), ...new Float64Array(extra), ...samples.slice(at)]);
+    const right = ground.force.right as Float64Array;
+    return {
+      ...groundOf({ up: longer(ground.force.up), right: longer(right), sampleRate: RATE }),
+      moment: { forward: longer(ground.moment.forward) },
+      sides: ground.sides,
+    };
+  };
+  it.each([50, 90, 95, 125, 180, 250])("a step late by %d of 180 samples", (extra) => {
+    const ground = stumble(extra);
+    const events = detectEvents(ground, { threshold: 20 });
+    expect(events.contacts.map(({ side }) => side)).toEqual(ground.sides);
+  });
+  it("one centre of pressure gone astray does not outvote the others", () => {
+    const ground = run(20);
+    const moment = {
+      forward: ground.moment.forward.map((m, i) => (i < 160 ? m - 10 * (ground.force.up[i] as number) : m)),
+    };
+    expect(detectEvents({ ...ground, moment }, { threshold: 20 }).contacts.map(({ side }) => side)).toEqual(
+      ground.sides,
+    );
+  });
+});

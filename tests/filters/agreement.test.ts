@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { accuracyPage } from "./accuracyPage.js";
 import { comparisons } from "./comparisons.js";
 
 const all = comparisons();
@@ -18,3 +19,6 @@ it("as many cases as promised: 200 designs and 60 filtered signals or more, none
   expect(new Set(filtered).size).toBe(filtered.length);
   expect(filtered.length).toBeGreaterThanOrEqual(60);
 });
+
+it("the accuracy page says what these comparisons say", async () =>
+  expect(accuracyPage()).toMatchFileSnapshot("../../docs/accuracy-filters.md"));

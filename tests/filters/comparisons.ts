@@ -34,6 +34,7 @@ import calculus from "../fixtures/filters/calculus.json" with { type: "json" };
 import causal from "../fixtures/filters/causal.json" with { type: "json" };
 import cutoffs from "../fixtures/filters/cutoffs.json" with { type: "json" };
 import designs from "../fixtures/filters/designs.json" with { type: "json" };
+import exactGustafsson from "../fixtures/filters/gustafsson.json" with { type: "json" };
 import resampling from "../fixtures/filters/resampling.json" with { type: "json" };
 import spectrum from "../fixtures/filters/spectrum.json" with { type: "json" };
 import zeroPhase from "../fixtures/filters/zeroPhase.json" with { type: "json" };
@@ -191,8 +192,19 @@ export function comparisons(): Comparison[] {
     },
     {
       what: "`filterZeroPhase`, ends `gustafsson`",
+      against: "50-digit arithmetic (mpmath 1.3.0)",
+      because: "10⁻¹²",
+      cases: exactGustafsson.cases.map(({ output, orderOfOnePass, ...item }) => {
+        const design = designOf({ ...item, order: orderOfOnePass });
+        const error = worst(filterZeroPhase(contact, design, { ends: gustafsson }), output);
+        return { name: describe({ ...item, order: orderOfOnePass }), error, allowed: 1e-12 };
+      }),
+    },
+    {
+      what: "`filterZeroPhase`, ends `gustafsson`",
       against: `${SCIPY} \`filtfilt(method="gust")\``,
-      because: "10⁻¹⁰: SciPy works on one polynomial, not on sections, and loses digits as the order grows",
+      because:
+        "10⁻¹⁰: SciPy works on one polynomial, not on sections, and loses digits as the order grows, see above",
       cases: filtered(true),
     },
     {

@@ -195,12 +195,6 @@ describe("data quality is said", () => {
       { events: { threshold: 20 } },
       "threshold-in-noise",
     ],
-    [
-      "a saturated channel",
-      { ...ground, force: { ...ground.force, up: ground.force.up.map((f) => Math.min(f, 1200)) } },
-      {},
-      "saturated",
-    ],
   ])("%s", (_, source, options, code) => expect(codes(source, options)).toContain(code));
   it("a clean recording with everything stated has but the note on few strides", () =>
     expect(trial.cautions.map(({ code }) => code)).toEqual(["few-strides"]));

@@ -30,7 +30,8 @@ export function detrend<S extends Float64Array>(samples: S, options: DetrendOpti
   requireFiniteSamples("samples", samples);
   const count = samples.length;
   const middle = (count - 1) / 2;
-  let [sum, moment] = [0, 0];
+  let sum = 0;
+  let moment = 0;
   for (let i = 0; i < count; i++) sum += samples[i] as number;
   const mean = sum / count;
   for (let i = 0; i < count; i++) moment += (i - middle) * ((samples[i] as number) - mean);

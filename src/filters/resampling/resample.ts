@@ -72,7 +72,10 @@ export function resample<S extends Float64Array>(samples: S, options: ResampleOp
 
 /** Sum of the products of taps with samples from a place on: four sums side by side, none waiting for another. */
 function product(taps: Float64Array, samples: Float64Array, start: number): number {
-  let [a, b, c, d] = [0, 0, 0, 0];
+  let a = 0;
+  let b = 0;
+  let c = 0;
+  let d = 0;
   let i = 0;
   for (; i < taps.length - 3; i += 4) {
     a += (taps[i] as number) * (samples[start + i] as number);

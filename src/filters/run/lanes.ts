@@ -18,15 +18,15 @@ const BLOCK = 1024;
 const NOTHING = 1e-300;
 
 /**
- * Prepares a filter to run one or two lanes of the same length forward and back, side by side. Each starts from the
- * steady state of the outermost sample of its head and turns at that of its tail. A long lane without a partner is cut
- * into halves that go side by side, each led in over enough of the other for its state to be that of the whole within
- * rounding.
+ * Prepares a filter to run one or two lanes of a length forward and back. Each starts from the steady state of the
+ * outermost sample of its head and turns at that of its tail. Two go side by side: short lanes with each other, a long
+ * lane as two halves, each led in over enough of the other for its state to be that of the whole within rounding. So a
+ * channel comes out the same alone and in company.
  *
  * @returns A function that runs lanes and tells whether all went through in finite numbers: NaN or infinity anywhere
  * reach the first sample of their lane.
  */
-export function bothWays(sections: readonly Section[]): (lanes: readonly Lane[]) => boolean {
+export function bothWays(sections: readonly Section[], length: number): (lanes: readonly Lane[]) => boolean {
   const steady = steadyState(sections);
   const size = steady.length;
   const settling = settlingLength(sections);
@@ -56,19 +56,20 @@ export function bothWays(sections: readonly Section[]): (lanes: readonly Lane[])
     return targets.every((target) => Number.isFinite(target[0]));
   }
 
-  return (lanes) => {
-    const [[source, target, head, tail], partner] = lanes as readonly [Lane, Lane?];
+  function inHalves([source, target, head, tail]: Lane): boolean {
     const half = source.length >> 1;
-    if (partner || half < 4 * settling) return sideBySide(lanes);
-    const cut = (array: Float64Array, from: number) => array.subarray(from, from + half);
-    const rest = Float64Array.of(...source.subarray(2 * half), ...tail);
+    const later = source.length - half;
+    const after = source.slice(half, half + settling);
     const finite = sideBySide([
-      [cut(source, 0), cut(target, 0), head, source.slice(half, half + settling)],
-      [cut(source, half), cut(target, half), source.slice(half - settling, half).reverse(), rest],
+      [source.subarray(0, half), target.subarray(0, half), head, after],
+      [source.subarray(later), target.subarray(later), source.slice(later - settling, later).reverse(), tail],
     ]);
-    target.set(rest.subarray(0, source.length - 2 * half), 2 * half);
+    // The sample between the halves of an odd number.
+    if (half < later) target[half] = after[0] as number;
     return finite;
-  };
+  }
+
+  return length < 8 * settling ? sideBySide : (lanes) => lanes.every(inHalves);
 }
 
 /** Runs over the whole of one or two arrays, block by block, forwards (step 1) or backwards (step −1). */

@@ -5,7 +5,11 @@ import type { Section } from "../design/filterDesign.js";
  * compiler of any engine as 64-bit ones; read from arrays of arrays they are checked again at every sample.
  */
 export function coefficientsOf(sections: readonly Section[]): Float64Array {
-  return new Float64Array(sections.flat());
+  const coefficients = new Float64Array(6 * sections.length);
+  sections.forEach((section, index) => {
+    coefficients.set(section, 6 * index);
+  });
+  return coefficients;
 }
 
 /**

@@ -76,20 +76,11 @@ export function streamingFilter(design: FilterDesign, options: CausalOptions = {
         },
       );
     }
-    const targets = channels.map((channel) =>
-      inPlace
-        ? (channel as Float64Array)
-        : channel instanceof Float64Array
-          ? new Float64Array(length)
-          : new Float64Array(channel),
-    );
+    const targets = channels.map((channel) => (inPlace ? channel : new Float64Array(length)));
     if (length > 0) {
-      const sources = channels.map((channel, i) =>
-        channel instanceof Float64Array ? channel : (targets[i] as Float64Array),
-      );
-      const next = state?.slice() ?? startState(sections, start, sources);
+      const next = state?.slice() ?? startState(sections, start, channels);
       for (let from = 0; from < length; from += BLOCK) {
-        runBlock(coefficients, next, 0, sources, targets, from, Math.min(from + BLOCK, length), 1);
+        runBlock(coefficients, next, 0, channels, targets, from, Math.min(from + BLOCK, length), 1);
       }
       if (!next.every(Number.isFinite)) refuseNotFinite(channels);
       state = next;

@@ -37,53 +37,47 @@ export function zeroPhase(
 ): Float64Array | Float64Array[] {
   const { ends, padLength, inPlace } = options;
   const channels = channelsOf(samples, inPlace);
-  const length = channels[0]?.length ?? 0;
+  const [first] = channels;
+  if (!first) return [];
+  const { length } = first;
   const none =
     typeof ends === "function" || requireOneOf("ends", ends, ["odd", "even", "constant", "none"]) === "none";
   const pad = none
     ? 0
     : requireNumber("padLength", padLength ?? usualPad(sections), { from: 0, whole: true });
-  if (channels.length > 0 && length <= pad) {
+  if (length <= pad) {
     fail("too-short", `there are ${length} samples; more than ${pad}, the padLength, are needed`, {
       argument: "samples",
       values: { length, padLength: pad },
     });
   }
   if (inPlace && !channels.every(allFinite)) refuseNotFinite(channels);
-  const targets = channels.map((channel) =>
-    inPlace
-      ? (channel as Float64Array)
-      : channel instanceof Float64Array
-        ? new Float64Array(length)
-        : new Float64Array(channel),
-  );
+  const targets = channels.map((channel) => (inPlace ? channel : new Float64Array(length)));
   const scratch = new Float64Array(4 * pad);
-  const pads = [0, 1, 2, 3].map((k) => scratch.subarray(k * pad, (k + 1) * pad));
   const run = (typeof ends === "function" ? ends : bothWays)(sections, length);
   for (let i = 0; i < channels.length; i += 2) {
-    const lanes = targets.slice(i, i + 2).map((target, l): Lane => {
-      const channel = channels[i + l];
-      const source = channel instanceof Float64Array ? channel : target;
-      const [head, tail] = pads.slice(2 * l) as [Float64Array, Float64Array];
-      goOn(head, source, 0, 1, ends);
-      goOn(tail, source, length - 1, -1, ends);
-      return [source, target, head, tail];
+    const lanes = channels.slice(i, i + 2).map((source, l): Lane => {
+      const beyond = (side: 0 | 1) =>
+        goOn(scratch.subarray((2 * l + side) * pad).subarray(0, pad), source, side, ends);
+      return [source, targets[i + l] as Float64Array, beyond(0), beyond(1)];
     });
     if (!run(lanes)) refuseNotFinite(channels);
   }
   return Array.isArray(samples) ? targets : (targets[0] as Float64Array);
 }
 
-/** Six samples a section and three more, less three for each section of first order. */
+/** Six samples a section, and three more where none is of first order. */
 function usualPad(sections: readonly Section[]): number {
-  return 3 * (2 * sections.length + 1 - sections.filter(([, , , , , a2]) => a2 === 0).length);
+  return 6 * sections.length + (sections.some((section) => section[5] === 0) ? 0 : 3);
 }
 
-/** Fills a pad with what lies beyond an end, counted outwards from it; `inward` leads from the end into the signal. */
-function goOn(pad: Float64Array, source: Float64Array, end: number, inward: 1 | -1, ends: Ends): void {
-  const edge = source[end] as number;
+/** Fills a pad with what lies beyond the start (side 0) or end (side 1) of a signal, counted outwards from it. */
+function goOn(pad: Float64Array, source: Float64Array, side: 0 | 1, ends: Ends): Float64Array {
+  const last = source.length - 1;
+  const inwards = (i: number) => source[side === 0 ? i : last - i] as number;
   for (let i = 0; i < pad.length; i++) {
-    const mirrored = source[end + inward * (i + 1)] as number;
+    const [edge, mirrored] = [inwards(0), inwards(i + 1)];
     pad[i] = ends === "odd" ? 2 * edge - mirrored : ends === "even" ? mirrored : edge;
   }
+  return pad;
 }

@@ -136,7 +136,8 @@ function fillSegment(
 ): void {
   const count = window.length;
   const middle = (count - 1) / 2;
-  let [sum, moment] = [0, 0];
+  let sum = 0;
+  let moment = 0;
   for (let i = 0; i < count; i++) {
     const value = samples[start + i] as number;
     sum += value;
