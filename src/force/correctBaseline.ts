@@ -9,7 +9,7 @@ import {
   withoutOffset,
 } from "./baseline.js";
 import type { ForceComponents } from "./groundReaction.js";
-import type { ToGroundReactionOptions } from "./toGroundReaction.js";
+import type { ToGroundReactionOptions } from "./options.js";
 
 /** Force with offset or drift taken off, and what was done. */
 export interface CorrectedForce {

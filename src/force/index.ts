@@ -18,8 +18,5 @@ export type {
 } from "./groundReaction.js";
 export { type LowPassGroundReactionOptions, lowPassGroundReaction } from "./lowPassGroundReaction.js";
 export { CENTRE_OF_PRESSURE_FLOOR, CENTRE_OF_PRESSURE_LARGEST_FLOOR } from "./moments.js";
-export {
-  TO_GROUND_REACTION_DEFAULTS,
-  type ToGroundReactionOptions,
-  toGroundReaction,
-} from "./toGroundReaction.js";
+export { TO_GROUND_REACTION_DEFAULTS, type ToGroundReactionOptions } from "./options.js";
+export { toGroundReaction } from "./toGroundReaction.js";

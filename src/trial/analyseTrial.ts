@@ -79,7 +79,8 @@ export const ANALYSE_TRIAL_DEFAULTS: Complete<AnalyseTrialOptions> = {
  * @param ground - Unfiltered force in the library's frame; one that was already low-passed is taken as it is.
  * @param options - {@link ANALYSE_TRIAL_DEFAULTS} where left out.
  * @throws GaitKineticsError `no-contact`: the force makes no complete contact; `out-of-range`: an option outside what it
- * allows; `conflict`: a filter is asked for on force that is already filtered.
+ * allows, or a sampling rate too low for the default filter; `wrong-type`, `not-finite`, `unknown-option`: an option that is
+ * none, or a metric of the caller's own that gives NaN; `conflict`: a filter is asked for on force that is already filtered.
  * @example
  * analyseTrial(ground, { mass: 70, speed: 3 }).schema // "gait-kinetics/trial/1"
  */

@@ -13,16 +13,6 @@ export interface NumberBounds {
   readonly hint?: string | undefined;
 }
 
-function words({ above, below, from, to, whole }: NumberBounds): string {
-  const parts = [
-    above === undefined ? "" : `above ${above}`,
-    from === undefined ? "" : `from ${from}`,
-    below === undefined ? "" : `below ${below}`,
-    to === undefined ? "" : `to ${to}`,
-  ].filter((part) => part !== "");
-  return `a ${whole ? "whole" : "finite"} number${parts.length > 0 ? ` ${parts.join(" and ")}` : ""}`;
-}
-
 /**
  * Checks that an argument is a finite number within bounds and returns it.
  *
@@ -51,11 +41,16 @@ export function requireNumber(argument: string, value: unknown, bounds: NumberBo
 
 /** The sentence is made only where it is needed: the check itself runs in hot paths. */
 function refuse(code: ErrorCode, argument: string, value: unknown, bounds: NumberBounds): never {
-  const { unit = "", hint } = bounds;
-  const shownUnit = unit === "" || unit === "1" ? "" : ` ${unit}`;
-  const shown = `${typeof value === "string" ? `"${value}"` : String(value)}${shownUnit}`;
-  const sentence = `${argument} is ${shown}; ${words(bounds)}${shownUnit} is needed${hint === undefined ? "" : ` (${hint})`}`;
-  fail(code, sentence, { argument, values: { given: value, ...bounds } });
+  const unit = bounds.unit && bounds.unit !== "1" ? ` ${bounds.unit}` : "";
+  const limits = (["above", "from", "below", "to"] as const)
+    .flatMap((name) => (bounds[name] === undefined ? [] : ` ${name} ${bounds[name]}`))
+    .join(" and");
+  const given = typeof value === "string" ? `"${value}"` : String(value);
+  fail(
+    code,
+    `${argument} is ${given}${unit}; a ${bounds.whole ? "whole" : "finite"} number${limits}${unit} is needed${bounds.hint ? ` (${bounds.hint})` : ""}`,
+    { argument, values: { given: value, ...bounds } },
+  );
 }
 
 /**
