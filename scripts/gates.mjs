@@ -51,7 +51,8 @@ export const GATES = [
   {
     name: "attw",
     proves: "types resolve in every module resolution",
-    command: "attw --pack . --profile strict",
+    command:
+      "rm -rf .cache/attw && mkdir -p .cache/attw && npm pack --ignore-scripts --silent --pack-destination .cache/attw && attw .cache/attw/*.tgz --profile strict",
     after: "build",
   },
   { name: "size", proves: "what one function costs in a bundle", command: "size-limit", after: "build" },

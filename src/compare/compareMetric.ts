@@ -6,6 +6,8 @@ import { compareValues, shownDifference } from "./compareValues.js";
 import type { ComparedValues, MetricComparison, SmallestDetectableChange } from "./comparison.js";
 import { LEAST_SHARE_OF_CONTACTS, type Settings, type SourcedChange } from "./options.js";
 import type { OfBoth, PairedTrial, StrideSeries } from "./strideSeries.js";
+import { whyAbsent } from "./whyAbsent.js";
+import { type Missing, whyNoDistance } from "./whyNoDistance.js";
 
 /** A metric's stride values in both trials and what comes of them. */
 export interface MetricPair {
@@ -15,6 +17,8 @@ export interface MetricPair {
   /** `null` where it could not be compared; then the reason is there. */
   readonly comparison: MetricComparison | null;
   readonly reason: NotComputed | null;
+  /** Why there are no values per kilometre; `null` where there are, or where the metric gives them no meaning. */
+  readonly noKilometre: Missing | null;
 }
 
 /** Compares one metric, per step, per kilometre and normalised. */
@@ -30,9 +34,10 @@ export function compareMetric(
     ...series,
     comparison: null,
     reason: { id: metric.id, code, message },
+    noKilometre: null,
   });
   if (baseline.share === 0 || changed.share === 0)
-    return not("not-in-both", whyAbsent(metric.id, trials, series));
+    return not("not-in-both", whyAbsent(metric.id, "it", trials, series));
   const least = Math.min(baseline.share, changed.share);
   if (least < LEAST_SHARE_OF_CONTACTS) {
     return not(
@@ -62,6 +67,7 @@ export function compareMetric(
     metric,
     ...series,
     reason: null,
+    noKilometre: metric.perKilometre === true && perKilometre === null ? whyNoDistance(trials) : null,
     comparison: {
       id: metric.id,
       unit: metric.unit,
@@ -71,21 +77,6 @@ export function compareMetric(
       ...(perKilometre !== null && { perKilometre }),
     },
   };
-}
-
-function whyAbsent(id: string, trials: OfBoth<PairedTrial>, series: OfBoth<StrideSeries>): string {
-  const why = (which: keyof OfBoth<unknown>) => {
-    const found = trials[which].trial.notComputed.find((entry) => entry.id === id);
-    return found === undefined ? "" : ` (${found.message})`;
-  };
-  const absent = (which: keyof OfBoth<unknown>) => series[which].share === 0;
-  if (absent("baseline") && absent("changed") && why("baseline") === why("changed")) {
-    return `neither trial has it${why("baseline")}`;
-  }
-  return [
-    ...(absent("baseline") ? [`the baseline does not have it${why("baseline")}`] : []),
-    ...(absent("changed") ? [`the changed trial does not have it${why("changed")}`] : []),
-  ].join("; ");
 }
 
 /** A sourced change per kilometre is the same share of the baseline's mean as per step. */

@@ -2,20 +2,29 @@ import type { Metric } from "../metrics/index.js";
 import { effectiveNumberOf } from "../statistics/index.js";
 import type { Trial } from "../trial/index.js";
 import { type Caution, VERSION } from "../units/index.js";
-import { differenceCautions, requireComparable, speedsApart } from "./comparability.js";
+import { absenceOf } from "./absenceOf.js";
 import { compareMetric, type MetricPair } from "./compareMetric.js";
 import type { ComparedTrial, Comparison, ComponentName } from "./comparison.js";
 import { describeComponent } from "./describeComponent.js";
+import { scalesApart, speedsApart, together } from "./obstacles.js";
 import {
+  CORRELATED_ABOVE,
   type CompareTrialsOptions,
+  LEAST_MEAN_FOR_PERCENT,
+  LEAST_SHARE_OF_CONTACTS,
+  MASS_RATIO_TOLERANCE,
+  READING_CORRELATION,
   type Settings,
   SMALLEST_DETECTABLE_SHARE,
-  settingsOf,
 } from "./options.js";
+import type { RisenMetric } from "./overallSentence.js";
 import { type ComponentState, readPrimary } from "./readComponent.js";
-import { type RisenMetric, readOverall } from "./readOverall.js";
+import { readOverall } from "./readOverall.js";
 import { readWork } from "./readWork.js";
+import { requireComparable } from "./requireComparable.js";
+import { settingsOf } from "./settingsOf.js";
 import { paired, type StrideSeries, strideSeries } from "./strideSeries.js";
+import { type TrialDifference, trialDifferences } from "./trialDifferences.js";
 import { forceOf } from "./wording.js";
 
 const COMPONENTS: readonly ComponentName[] = ["vertical", "anteroposterior", "mediolateral"];
@@ -29,13 +38,18 @@ const COMPONENTS: readonly ComponentName[] = ["vertical", "anteroposterior", "me
  * bias in short series ({@link READING_CORRELATION}). A component's primary metric reads
  * `lower` or `higher` where the 99 % interval lies on one side of zero and the difference exceeds the smallest detectable
  * change; `similar` where that interval lies inside the margin (the larger of the smallest detectable change and 10 % of
- * the baseline's mean); else `unsettled`. Fewer than 20 strides with it (40 where r₁ exceeds 0.5) or speeds more than
- * 2 % apart leave it `unsettled` whatever the numbers. Per kilometre: each stride's value ÷ (speed × its mean step time) ×
- * 1000, by the same rule. The load as a whole: `shifted`, `reduced`, `raised`, `unsettled` or `no clear change`, of which
- * `reduced` alone needs proof for every recorded component, per step and per kilometre.
- * Units: each metric's own; percentages of the size of the baseline's mean.
+ * the baseline's mean); else `unsettled`. Fewer than 20 strides with it (40 where r₁ exceeds 0.5), speeds more than
+ * 2 % apart, or forces on different scales (mass by force ÷ stated mass more than 1 % apart, where both are stated) leave
+ * it `unsettled` whatever the numbers. Per kilometre: each stride's value ÷ (speed × its mean step time) × 1000, by the
+ * same rule; the answer names every component that reads otherwise there. The load as a whole: `shifted`, `reduced`,
+ * `raised`, `unsettled` or `no clear change`, by the readings per step, of which `reduced` alone needs proof for every
+ * recorded component, per kilometre too. Readings speak of load: `lower` of a metric that grows where the load falls is
+ * a rise.
+ * Units: each metric's own; percentages of the size of the baseline's mean, `null` where that is within
+ * {@link LEAST_MEAN_FOR_PERCENT} standard deviations between strides of zero.
  * Limits: strides cannot show how much a runner varies from trial to trial: record the baseline again after the change
- * (A–B–A), or give sourced smallest detectable changes. In short series the shown intervals are somewhat too narrow.
+ * (A–B–A), or give sourced smallest detectable changes. Another slope, surface or mass is no obstacle; the answer says
+ * it. In short series the shown intervals are somewhat too narrow.
  * A secondary metric that rose is named by its 95 % interval alone, of which one in forty does so by chance. Trials
  * analysed with different filters are refused; different thresholds are a `Caution`: analyse both with the larger.
  * Source: Student's t and Welch's form; effective number after Zwiers & von Storch 1995, J. Climate 8:336, from memory;
@@ -43,7 +57,8 @@ const COMPONENTS: readonly ComponentName[] = ["vertical", "anteroposterior", "me
  * @param baseline - The usual technique, as `analyseTrial` gives it.
  * @param changed - The changed one, analysed with the same filter and threshold.
  * @param options - {@link COMPARE_TRIALS_DEFAULTS} where left out.
- * @throws GaitKineticsError `not-comparable`: different filters; `wrong-type`: no trial; `out-of-range`, `not-finite`,
+ * @throws GaitKineticsError `not-comparable`: different filters; `wrong-type`: no trial, or an option of another kind, such
+ *   as ids in place of metrics; `out-of-range`, `not-finite`,
  *   `unit-mismatch`, `missing-value`, `unknown-option`: an option outside what it allows.
  * @example
  * compareTrials(baseline, baseline).overall.reading // "no clear change"
@@ -64,17 +79,17 @@ export function compareTrials(
       settings,
     ),
   );
-  const obstacle = speedsApart(baseline, changed, settings);
+  const obstacle = together([speedsApart(baseline, changed, settings), scalesApart(baseline, changed)]);
   const states = COMPONENTS.map((component): ComponentState => {
     const pair = primaryOf(pairs, (metric) => metric.component === component);
-    if (pair === null || pair.reason?.code === "not-in-both") return { component, primary: null };
+    const absence = absenceOf(component, pair, trials);
+    if (pair === null || absence !== null) return { component, primary: null, absence };
     const series = { baseline: pair.baseline.values, changed: pair.changed.values };
-    return {
-      component,
-      primary: readPrimary(pair, pair.comparison, series, forceOf([component]), obstacle, settings),
-    };
+    const primary = readPrimary(pair, pair.comparison, series, forceOf([component]), obstacle, settings);
+    return { component, primary, absence };
   });
-  const speedKnown = baseline.settings.speed !== null && changed.settings.speed !== null;
+  const differences = trialDifferences(baseline, changed, settings);
+  const aside = asideOf(differences);
   const work = primaryOf(pairs, ({ family }) => family === "work");
   const primaries = states.flatMap(({ primary }) => (primary === null ? [] : [primary.pair]));
   return {
@@ -85,10 +100,16 @@ export function compareTrials(
       readingLevel: settings.readingLevel,
       interval:
         "Student's t with Welch's degrees of freedom and the effective number of strides; for readings, their correlation freed of its bias in short series, the larger of both trials for both",
+      readingCorrelation: READING_CORRELATION,
+      leastShareOfContacts: LEAST_SHARE_OF_CONTACTS,
       minimumStrides: settings.minimumStrides,
       minimumStridesCorrelated: settings.minimumStridesCorrelated,
+      correlatedAbove: CORRELATED_ABOVE,
+      smallestDetectableShare: SMALLEST_DETECTABLE_SHARE,
       similarMargin: settings.similarMargin,
       speedTolerance: settings.speedTolerance,
+      massRatioTolerance: MASS_RATIO_TOLERANCE,
+      leastMeanForPercent: LEAST_MEAN_FOR_PERCENT,
       threshold:
         baseline.settings.events.threshold === changed.settings.events.threshold
           ? baseline.settings.events.threshold
@@ -106,11 +127,11 @@ export function compareTrials(
     metrics: pairs.flatMap(({ comparison }) => comparison ?? []),
     notCompared: pairs.flatMap(({ reason }) => reason ?? []),
     components: states.map(describeComponent),
-    overall: readOverall(states, risenMetrics(pairs), speedKnown),
-    work: readWork(work, trials, obstacle, settings),
+    overall: readOverall(states, risenMetrics(pairs), aside),
+    work: readWork(work, trials, obstacle, aside, settings),
     cautions: [
       ...trialToTrialCaution(primaries, settings),
-      ...differenceCautions(baseline, changed, settings),
+      ...differences.map(({ caution }) => caution),
       ...trialCautions(baseline, changed),
     ],
   };
@@ -126,8 +147,14 @@ function risenMetrics(pairs: readonly MetricPair[]): RisenMetric[] {
     if (comparison === null || metric.primary === true || metric.moreLoad === "none") return [];
     const { low, high } = comparison.interval;
     const risen = metric.moreLoad === "higher" ? low > 0 : high < 0;
-    return risen ? [{ name: metric.name, comparison }] : [];
+    return risen ? [{ metric, comparison }] : [];
   });
+}
+
+/** What differs beside the technique and could have moved the load as well. */
+function asideOf(differences: readonly TrialDifference[]): string {
+  const asides = differences.flatMap(({ aside }) => aside ?? []);
+  return asides.length === 0 ? "" : `The trials differ in more than the technique: ${asides.join("; ")}.`;
 }
 
 function comparedTrial({ settings, summary }: Trial, primaries: readonly StrideSeries[]): ComparedTrial {

@@ -1,6 +1,12 @@
-import { differenceInterval, type Interval, meanInterval, standardDeviation } from "../statistics/index.js";
+import {
+  differenceInterval,
+  type Interval,
+  type MeanInterval,
+  meanInterval,
+  standardDeviation,
+} from "../statistics/index.js";
 import type { ComparedValues, SmallestDetectableChange } from "./comparison.js";
-import { READING_CORRELATION, SMALLEST_DETECTABLE_SHARE } from "./options.js";
+import { LEAST_MEAN_FOR_PERCENT, READING_CORRELATION, SMALLEST_DETECTABLE_SHARE } from "./options.js";
 
 /** The levels of the two intervals. */
 export interface Levels {
@@ -34,11 +40,16 @@ export function compareValues(
     baseline: before,
     changed: meanInterval(changed, shownLevel),
     difference,
-    percent: before.mean === 0 ? null : (100 * difference) / Math.abs(before.mean),
+    percent: nearZero(before) ? null : (100 * difference) / Math.abs(before.mean),
     interval,
     readingInterval,
     smallestDetectableChange: sourced === null ? fromStrides(baseline, changed) : sourced(before.mean),
   };
+}
+
+/** Whether a difference as a share of the mean would tell nothing. */
+function nearZero({ mean, sd }: MeanInterval): boolean {
+  return mean === 0 || Math.abs(mean) < LEAST_MEAN_FOR_PERCENT * (sd ?? 0);
 }
 
 /** Interval of the difference alone, for values that are shown and not read. */

@@ -1,3 +1,4 @@
+import type { Metric } from "../metrics/index.js";
 import type { Interval } from "../statistics/index.js";
 import type { NotComputed, Spread } from "../trial/index.js";
 import type { Caution } from "../units/index.js";
@@ -23,7 +24,10 @@ export interface ComparedValues {
   readonly changed: Spread;
   /** changed − baseline. */
   readonly difference: number;
-  /** Of the size of the baseline's mean, %; `null` where that mean is zero. */
+  /**
+   * Of the size of the baseline's mean, %; `null` where that mean is zero or lies within {@link LEAST_MEAN_FOR_PERCENT}
+   * standard deviations between strides of it.
+   */
   readonly percent: number | null;
   /** Shown interval of the difference. */
   readonly interval: Interval;
@@ -47,12 +51,16 @@ export interface MetricComparison extends ComparedValues {
 /** One component of the force and its reading. */
 export interface ComponentComparison {
   readonly component: ComponentName;
-  /** Id of the primary metric; `null` where the component was not recorded in both. */
+  /** Id of the primary metric; `null` where the component was not recorded in both or no primary of it was compared. */
   readonly metric: string | null;
-  /** Per step; `null` where not recorded. */
+  /** Direction of that metric in which the load grows: the reading speaks of the load. `null` where the metric is. */
+  readonly moreLoad: Metric["moreLoad"] | null;
+  /** Per step; `null` where the metric is. */
   readonly reading: ComponentReading | null;
-  /** Per kilometre; `null` where speed or component is missing. */
+  /** Per kilometre; `null` where speed, step time or reading is missing. */
   readonly perKilometre: ComponentReading | null;
+  /** Why there are no numbers; `null` where there are. `not recorded`: in one trial or both. */
+  readonly missing: "not recorded" | "not compared" | null;
   /** One sentence for a person. */
   readonly sentence: string;
 }
@@ -62,11 +70,24 @@ export interface ComparisonSettings {
   readonly version: string;
   readonly shownLevel: number;
   readonly readingLevel: number;
+  /** How intervals are made, in words. */
   readonly interval: string;
+  /** What readings do with the correlation of successive strides; the intervals shown do neither. */
+  readonly readingCorrelation: { readonly correctBias: boolean; readonly shared: boolean };
+  /** Share of a trial's contacts that must have a metric. */
+  readonly leastShareOfContacts: number;
   readonly minimumStrides: number;
   readonly minimumStridesCorrelated: number;
+  /** Correlation of successive strides above which `minimumStridesCorrelated` holds. */
+  readonly correlatedAbove: number;
+  /** Share of the pooled standard deviation of strides that stands in for a smallest detectable change. */
+  readonly smallestDetectableShare: number;
   readonly similarMargin: number;
   readonly speedTolerance: number;
+  /** By how much the ratios of mass by force to stated mass may differ. */
+  readonly massRatioTolerance: number;
+  /** Standard deviations between strides that the baseline's mean must be from zero for `percent`. */
+  readonly leastMeanForPercent: number;
   /** Contact threshold of both trials, N; `null` where they differ, which a caution says. */
   readonly threshold: number | null;
   /** Filter of both trials. */
@@ -85,13 +106,19 @@ export interface ComparedTrial {
   readonly threshold: number;
 }
 
-/** What is said of the load as a whole; the lists hold names of components. */
+/** What is said of the load as a whole; the lists hold names of components by their reading per step. */
 export interface OverallComparison {
   readonly reading: OverallReading;
   readonly sentence: string;
   readonly lower: readonly string[];
   readonly higher: readonly string[];
   readonly unsettled: readonly string[];
+  /** The same by their reading per kilometre; a component of which nothing is known there is in none. */
+  readonly perKilometre: {
+    readonly lower: readonly string[];
+    readonly higher: readonly string[];
+    readonly unsettled: readonly string[];
+  };
   /** What would settle what is not; absent where everything is. */
   readonly toSettle?: readonly string[];
 }
@@ -100,7 +127,7 @@ export interface OverallComparison {
 export interface WorkComparison {
   readonly reading: WorkReading;
   readonly sentence: string;
-  /** Positive external work per metre and kilogram, J/kg/m; absent where it is not known in both trials. */
+  /** Positive external work (the metric that speaks for work) per metre and kilogram, J/kg/m; absent where it is not known in both trials. */
   readonly perMetre?: ComparedValues & { readonly unit: string };
 }
 

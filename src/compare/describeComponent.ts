@@ -1,30 +1,43 @@
 import type { ComponentComparison } from "./comparison.js";
-import type { ComponentState } from "./readComponent.js";
-import { capital, numbersOf } from "./wording.js";
+import type { ComponentState, PrimaryReading } from "./readComponent.js";
+import { capital, lessIsMore, loadChange, numbersOf } from "./wording.js";
 
 /** Puts a component's reading into one sentence with its numbers. */
-export function describeComponent({ component, primary }: ComponentState): ComponentComparison {
+export function describeComponent({ component, primary, absence }: ComponentState): ComponentComparison {
   if (primary === null) {
+    const words = absence.kind === "not recorded" ? "not recorded in both trials" : absence.words;
     return {
       component,
       metric: null,
+      moreLoad: null,
       reading: null,
       perKilometre: null,
-      sentence: `${capital(component)}: not recorded in both trials.`,
+      missing: absence.kind,
+      sentence: `${capital(component)}: ${words}.`,
     };
   }
   const { pair, reading, perKilometre, obstacle, reason } = primary;
-  const { id, name, unit } = pair.metric;
-  const numbers = pair.comparison === null ? "" : `: ${name} goes from ${numbersOf(pair.comparison, unit)}`;
+  const { id, name, unit, moreLoad } = pair.metric;
+  const numbers =
+    pair.comparison === null
+      ? ""
+      : `: ${name} goes from ${numbersOf(pair.comparison, unit)}${lessIsMore(moreLoad)}`;
   const because = obstacle?.brief ?? reason;
   const why = because === null ? "" : ` (${because})`;
-  const kilometre =
-    perKilometre === null || perKilometre === reading ? "" : `; per kilometre ${perKilometre}`;
   return {
     component,
     metric: id,
+    moreLoad,
     reading,
     perKilometre,
-    sentence: `${capital(component)} ${reading}${why}${numbers}${kilometre}.`,
+    missing: pair.comparison === null ? "not compared" : null,
+    sentence: `${capital(component)} ${reading}${why}${numbers}${kilometre(primary)}.`,
   };
+}
+
+/** The reading per kilometre with its change, where it is another one. */
+function kilometre({ pair: { metric, comparison }, reading, perKilometre }: PrimaryReading): string {
+  const values = comparison?.perKilometre;
+  if (perKilometre === null || perKilometre === reading || values === undefined) return "";
+  return `; per kilometre ${perKilometre} (${loadChange(values, `${metric.unit}/km`, metric)})`;
 }

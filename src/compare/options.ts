@@ -1,6 +1,6 @@
 import { CATALOGUE, type Metric } from "../metrics/index.js";
 import type { SharedCorrelationOptions } from "../statistics/index.js";
-import { type Complete, type Fraction, fail, requireNumber, withDefaults } from "../units/index.js";
+import type { Complete, Fraction } from "../units/index.js";
 
 /** A smallest detectable change that somebody else measured, with its source, which is printed beside it. */
 export interface SourcedChange {
@@ -52,8 +52,17 @@ export const CORRELATED_ABOVE = 0.5;
 export const READING_CORRELATION: Complete<SharedCorrelationOptions> = { correctBias: true, shared: true };
 /** Share of a trial's contacts that must have a metric for it to be compared. */
 export const LEAST_SHARE_OF_CONTACTS = 0.9;
-/** Stated mass against mass by force: trials whose ratios differ by more have forces on different scales. */
+/**
+ * Mass by force ÷ stated mass: trials whose ratios differ by more have forces on different scales, and nothing is read.
+ * Masses that differ by more are another load carried, or another runner, which the answer says. A judgement.
+ */
 export const MASS_RATIO_TOLERANCE = 0.01;
+/**
+ * Standard deviations between strides that the baseline's mean must be away from zero for a difference to be given in
+ * per cent of it. A judgement: nearer than that single strides reach zero or the other side of it, as those of the net
+ * forward impulse do, and a share of their mean tells nothing.
+ */
+export const LEAST_MEAN_FOR_PERCENT = 3;
 
 /**
  * 99 % intervals for readings, so that three components together raise a false alarm in about three comparisons of a
@@ -73,50 +82,3 @@ export const COMPARE_TRIALS_DEFAULTS: Complete<CompareTrialsOptions> = {
 
 /** Every option, checked. */
 export type Settings = Complete<CompareTrialsOptions>;
-
-/** Completes and checks the options. */
-export function settingsOf(options: CompareTrialsOptions): Settings {
-  const settings = withDefaults<CompareTrialsOptions>(COMPARE_TRIALS_DEFAULTS, options);
-  requireNumber("shownLevel", settings.shownLevel, { above: 0, below: 1 });
-  requireNumber("readingLevel", settings.readingLevel, { above: 0, below: 1 });
-  requireNumber("minimumStrides", settings.minimumStrides, { from: 2, whole: true });
-  requireNumber("minimumStridesCorrelated", settings.minimumStridesCorrelated, { from: 2, whole: true });
-  requireNumber("similarMargin", settings.similarMargin, { from: 0 });
-  requireNumber("speedTolerance", settings.speedTolerance, { from: 0 });
-  for (const [id, change] of Object.entries(settings.smallestDetectableChange))
-    requireSourced(id, change, settings.metrics);
-  return settings;
-}
-
-function requireSourced(
-  id: string,
-  { value, unit, source }: SourcedChange,
-  metrics: readonly Metric[],
-): void {
-  const argument = `smallestDetectableChange.${id}`;
-  const metric = metrics.find((entry) => entry.id === id);
-  if (metric === undefined) {
-    fail("out-of-range", `${argument}: "${id}" is none of the metrics compared`, {
-      argument,
-      values: { given: id, allowed: metrics.map((entry) => entry.id) },
-    });
-  }
-  requireNumber(argument, value, { from: 0, unit });
-  if (typeof source !== "string" || source.trim() === "") {
-    fail("missing-value", `${argument} names no source; a change that somebody measured needs one`, {
-      argument,
-    });
-  }
-  const { normalised } = metric;
-  const allowed = [
-    metric.unit,
-    "%",
-    ...(normalised !== undefined && normalised.by !== "mass and distance" ? [normalised.unit] : []),
-  ];
-  if (!allowed.includes(unit)) {
-    fail("unit-mismatch", `${argument} is in ${unit}; it must be in ${allowed.join(" or ")}`, {
-      argument,
-      values: { given: unit, allowed },
-    });
-  }
-}

@@ -2,19 +2,11 @@ import { lagOneCorrelation } from "../statistics/index.js";
 import type { MetricPair } from "./compareMetric.js";
 import type { ComparedValues, ComponentName, ComponentReading } from "./comparison.js";
 import { moreStrides } from "./moreStrides.js";
+import type { Obstacle } from "./obstacles.js";
 import { CORRELATED_ABOVE, type Settings } from "./options.js";
 import { readDifference } from "./readDifference.js";
 import type { OfBoth } from "./strideSeries.js";
-import { listed } from "./wording.js";
-
-/** What stands in the way of a reading whatever the numbers are, and what would remove it. */
-export interface Obstacle {
-  /** In two or three words. */
-  readonly brief: string;
-  /** In a sentence's part. */
-  readonly reason: string;
-  readonly toSettle: string;
-}
+import { listed, strides } from "./wording.js";
 
 /** A primary metric's reading with what a sentence needs. */
 export interface PrimaryReading {
@@ -22,21 +14,28 @@ export interface PrimaryReading {
   readonly reading: ComponentReading;
   /** `null` where there are no values per kilometre, or no reading at all. */
   readonly perKilometre: ComponentReading | null;
-  /** Too few strides, speeds apart, no interval; `null` where the numbers decided. */
+  /** Too few strides, speeds or scales apart, no interval; `null` where the numbers decided. */
   readonly obstacle: Obstacle | null;
   /** Why it is not settled; `null` where it is. */
   readonly reason: string | null;
-  /** What would settle it; `null` where it is settled. */
-  readonly toSettle: string | null;
-  /** What would settle it per kilometre; `null` where it is settled there, or has no values. */
-  readonly toSettlePerKilometre: string | null;
+  /** What would settle it; empty where it is settled. */
+  readonly toSettle: readonly string[];
+  /** What would settle it per kilometre; empty where it is settled there, or has no values. */
+  readonly toSettlePerKilometre: readonly string[];
 }
 
-/** The component a metric speaks for with its reading; no reading where the component was not recorded in both. */
-export interface ComponentState {
-  readonly component: ComponentName;
-  readonly primary: PrimaryReading | null;
+/** Why a component has no reading at all. */
+export interface Absence {
+  readonly kind: "not recorded" | "not compared";
+  /** Behind "was": "not recorded in both". */
+  readonly words: string;
+  readonly toSettle: string;
 }
+
+/** The component a metric speaks for with its reading, or why it has none. */
+export type ComponentState =
+  | { readonly component: ComponentName; readonly primary: PrimaryReading; readonly absence: null }
+  | { readonly component: ComponentName; readonly primary: null; readonly absence: Absence };
 
 /**
  * Reads a primary metric.
@@ -58,16 +57,14 @@ export function readPrimary(
   const blocked =
     obstacle ?? tooFewStrides(series, settings) ?? (values === null ? notCompared(pair, what) : null);
   if (blocked !== null || values === null) {
-    const reason = blocked?.reason ?? "";
-    const toSettle = blocked?.toSettle ?? null;
     return {
       pair,
       reading: "unsettled",
       perKilometre: null,
       obstacle: blocked,
-      reason,
-      toSettle,
-      toSettlePerKilometre: null,
+      reason: blocked?.reason ?? "",
+      toSettle: blocked?.toSettle ?? [],
+      toSettlePerKilometre: [],
     };
   }
   const { moreLoad } = pair.metric;
@@ -82,11 +79,11 @@ export function readPrimary(
     perKilometre,
     obstacle: null,
     reason: reading === "unsettled" ? whyUnsettled(values) : null,
-    toSettle: reading === "unsettled" ? adviceFor(what, series, values, settings) : null,
+    toSettle: reading === "unsettled" ? [adviceFor(what, series, values, settings)] : [],
     toSettlePerKilometre:
       kilometre === undefined || perKilometre !== "unsettled"
-        ? null
-        : adviceFor(`${what} per kilometre`, thousandfold(perMetre), kilometre, settings),
+        ? []
+        : [adviceFor(`${what} per kilometre`, thousandfold(perMetre), kilometre, settings)],
   };
 }
 
@@ -99,7 +96,7 @@ function notCompared({ reason }: MetricPair, what: string): Obstacle {
   return {
     brief: message,
     reason: message,
-    toSettle: `recordings in which ${what} can be compared (${message})`,
+    toSettle: [`recordings in which ${what} can be compared (${message})`],
   };
 }
 
@@ -136,7 +133,7 @@ function tooFewStrides(series: OfBoth<readonly number[]>, settings: Settings): O
     reason: together
       ? `each trial has ${baseline.text}`
       : listed(short.map(({ name, text }) => `${name} has ${text}`)),
-    toSettle: `at least ${need} strides in each recording: ${more} more`,
+    toSettle: [`at least ${need} strides in each recording: ${more} more`],
   };
 }
 
@@ -151,5 +148,5 @@ function shortOf(
   if (values.length >= need) return null;
   const why =
     values.length < minimumStrides ? "" : ` where strides resemble each other (correlation ${r1.toFixed(2)})`;
-  return { name, text: `${values.length} strides of the ${need} needed${why}`, need };
+  return { name, text: `${strides(values.length)} of the ${need} needed${why}`, need };
 }

@@ -1,14 +1,15 @@
 import type { MetricPair } from "./compareMetric.js";
 import { compareValues } from "./compareValues.js";
-import type { ComparedValues, WorkComparison, WorkReading } from "./comparison.js";
+import type { WorkComparison, WorkReading } from "./comparison.js";
+import type { Obstacle } from "./obstacles.js";
 import type { Settings } from "./options.js";
-import { type Obstacle, readPrimary } from "./readComponent.js";
+import { readPrimary } from "./readComponent.js";
 import type { OfBoth, PairedTrial } from "./strideSeries.js";
-import { numbersOf } from "./wording.js";
+import { whyNoDistance } from "./whyNoDistance.js";
+import { capital, lessIsMore, numbersOf } from "./wording.js";
 
 const NOT_OXYGEN =
   "Mechanical work on the centre of mass is not oxygen uptake: tendons return part of it, and muscles spend energy without it.";
-const UNIT = "J/kg/m";
 const WHAT = "the work";
 
 /**
@@ -17,17 +18,20 @@ const WHAT = "the work";
  *
  * @param pair - The metric that speaks for work; `null` where none was asked for.
  * @param obstacle - What stands in the way of any reading.
+ * @param aside - A sentence on what else than the technique differs, or nothing.
  */
 export function readWork(
   pair: MetricPair | null,
   trials: OfBoth<PairedTrial>,
   obstacle: Obstacle | null,
+  aside: string,
   settings: Settings,
 ): WorkComparison {
   const [before, after] = [trials.baseline.trial.settings.mass, trials.changed.trial.settings.mass];
   if (pair === null || pair.comparison === null || before === null || after === null) {
-    const why = pair === null ? "it was not asked for" : (pair.reason?.message ?? "a trial has no mass");
-    return unread(`positive external work cannot be compared (${why})`);
+    const why =
+      pair === null ? "it is not among the metrics" : (pair.reason?.message ?? "a trial has no mass");
+    return unread(`${pair?.metric.name ?? "positive external work"} cannot be compared (${why})`);
   }
   const series = {
     baseline: pair.baseline.perMetre.map((value) => value / before),
@@ -45,12 +49,22 @@ export function readWork(
       })
     : null;
   const perMetre = compareValues(series.baseline, series.changed, settings, sourced);
-  if (perMetre === null) return unread("work per metre needs the speed of both trials");
+  const { name, moreLoad } = pair.metric;
+  if (perMetre === null)
+    return unread(`of ${name} per metre nothing is known, since ${whyNoDistance(trials).reason}`);
+  const unit = `${pair.metric.unit}/kg/m`;
   const primary = readPrimary(pair, perMetre, series, WHAT, obstacle, settings);
+  const reading = WORDS[primary.reading];
+  const numbers = `${name} per metre goes from ${numbersOf(perMetre, unit)}`;
+  const sentences = [
+    `${verdict(reading, numbers, primary.reason)}${lessIsMore(moreLoad, "work")}.`,
+    aside,
+    NOT_OXYGEN,
+  ];
   return {
-    reading: WORDS[primary.reading],
-    sentence: `${verdict(WORDS[primary.reading], perMetre, primary.reason)} ${NOT_OXYGEN}`,
-    perMetre: { unit: UNIT, ...perMetre },
+    reading,
+    sentence: sentences.filter((sentence) => sentence !== "").join(" "),
+    perMetre: { unit, ...perMetre },
   };
 }
 
@@ -65,16 +79,16 @@ function unread(why: string): WorkComparison {
   return { reading: "unsettled", sentence: `Work is unsettled: ${why}. ${NOT_OXYGEN}` };
 }
 
-function verdict(reading: WorkReading, perMetre: ComparedValues, reason: string | null): string {
-  const numbers = numbersOf(perMetre, UNIT);
+/** Without its full stop. */
+function verdict(reading: WorkReading, numbers: string, reason: string | null): string {
   switch (reading) {
     case "less work":
-      return `Less work: positive external work per metre goes from ${numbers}.`;
+      return `Less work: ${numbers}`;
     case "more work":
-      return `More work: positive external work per metre goes from ${numbers}.`;
+      return `More work: ${numbers}`;
     case "no clear change":
-      return `No clear change of work: positive external work per metre goes from ${numbers}, within what reads similar.`;
+      return `No clear change of work: ${numbers}, within what reads similar`;
     case "unsettled":
-      return `Work is unsettled: ${reason}. Positive external work per metre goes from ${numbers}.`;
+      return `Work is unsettled: ${reason}. ${capital(numbers)}`;
   }
 }

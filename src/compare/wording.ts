@@ -1,3 +1,4 @@
+import type { Metric } from "../metrics/index.js";
 import type { ComparedValues, ComponentName } from "./comparison.js";
 
 /** "a", "a and b", "a, b and c". */
@@ -18,6 +19,11 @@ export function capital(text: string): string {
   return `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
 }
 
+/** A part of a sentence as a sentence. */
+export function sentence(text: string): string {
+  return `${capital(text)}.`;
+}
+
 /** "is" for one, "are" for more. */
 export function is(count: number): string {
   return count === 1 ? "is" : "are";
@@ -28,7 +34,48 @@ export function digits(value: number): string {
   return String(Number(value.toPrecision(4)));
 }
 
-/** One decimal with its sign, or four significant digits where the baseline's mean is zero and there is no share. */
+/**
+ * Prints two numbers with four significant digits, or with as many more as it takes until what is said of the numbers,
+ * that they differ in some way, holds of what is printed.
+ */
+export function apart(
+  one: number,
+  other: number,
+  differ: (one: number, other: number) => boolean = (a, b) => a !== b,
+): readonly [string, string] {
+  for (let precision = 4; precision < 17; precision++) {
+    const [a, b] = [Number(one.toPrecision(precision)), Number(other.toPrecision(precision))];
+    if (differ(a, b)) return [String(a), String(b)];
+  }
+  return [String(one), String(other)];
+}
+
+/** Prints a share above a limit as a percentage of three significant digits, or of as many as show it above the limit. */
+export function percentApart(share: number, limit: number): string {
+  for (let precision = 3; precision < 17; precision++) {
+    const percent = Number((100 * share).toPrecision(precision));
+    if (percent > 100 * limit) return String(percent);
+  }
+  return String(100 * share);
+}
+
+/** "1 stride", "18 strides". */
+export function strides(count: number): string {
+  return `${count} stride${count === 1 ? "" : "s"}`;
+}
+
+/** What is said behind a metric that grows where the load falls, since readings speak of load. */
+export function lessIsMore(moreLoad: Metric["moreLoad"], of: "load" | "work" = "load"): string {
+  return moreLoad === "lower" ? `, of which less is more ${of}` : "";
+}
+
+/** A component's change for a reading of its load: "-5.5 %"; with the metric's name where less of it is more load. */
+export function loadChange(values: ComparedValues, unit: string, { name, moreLoad }: Metric): string {
+  const own = change(values, unit);
+  return moreLoad === "lower" ? `${name} ${own}${lessIsMore(moreLoad)}` : own;
+}
+
+/** One decimal with its sign, or four significant digits in the unit where there is no share of the baseline's mean. */
 export function change(values: ComparedValues, unit: string): string {
   return values.percent === null
     ? `${signed(values.difference)} ${unit}`

@@ -18,7 +18,9 @@ import { type Cell, rowsToCsv } from "./rowsToCsv.js";
  */
 export function summaryToCsv(trial: Trial): string {
   const rows: Cell[][] = [];
-  for (const [id, { unit, normalised, left, right, ...all }] of Object.entries(trial.summary.metrics)) {
+  for (const [id, summary] of Object.entries(trial.summary.metrics)) {
+    if (summary === undefined) continue;
+    const { unit, normalised, left, right, ...all } = summary;
     rows.push([id, unit, false, "all", ...cellsOf(all)]);
     if (left !== undefined) rows.push([id, unit, false, "left", ...cellsOf(left)]);
     if (right !== undefined) rows.push([id, unit, false, "right", ...cellsOf(right)]);

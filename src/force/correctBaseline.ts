@@ -26,6 +26,9 @@ export interface CorrectedForce {
  */
 const NOISE_RANGE = 4;
 
+/** An offset above this is said, N: a platform zeroed as usual has less. A judgement. */
+const LARGE_OFFSET = 50;
+
 /** Takes offset or drift off every channel by the flights. */
 export function correctBaseline(
   raw: ForceComponents,
@@ -79,6 +82,17 @@ export function correctBaseline(
     force: { ...corrected, up: corrected.up as Float64Array },
     offset,
     driftRemoved,
-    cautions: drifts ? [drift] : [],
+    cautions: [...(drifts ? [drift] : []), ...largeOffsets(offset)],
   };
+}
+
+function largeOffsets(offset: Readonly<Record<string, number>>): Caution[] {
+  return Object.entries(offset)
+    .filter(([, level]) => Math.abs(level) > LARGE_OFFSET)
+    .map(([direction, level]) => ({
+      code: "large-offset",
+      message: `the unloaded level of "${direction}" was ${level.toFixed(0)} N and was taken off: was the platform zeroed without the runner on it?`,
+      where: direction,
+      values: { offset: level },
+    }));
 }

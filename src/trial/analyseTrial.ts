@@ -79,12 +79,13 @@ export const ANALYSE_TRIAL_DEFAULTS: Complete<AnalyseTrialOptions> = {
  * @param ground - Unfiltered force in the library's frame; one that was already low-passed is taken as it is.
  * @param options - {@link ANALYSE_TRIAL_DEFAULTS} where left out.
  * @throws GaitKineticsError `no-contact`: the force makes no complete contact; `out-of-range`: an option outside what it
- * allows, or a sampling rate too low for the default filter; `wrong-type`, `not-finite`, `unknown-option`: an option that is
+ * allows, or a sampling rate too low for the default filter; `wrong-type`, `not-finite`, `unknown-option`: no ground reaction, an option that is
  * none, or a metric of the caller's own that gives NaN; `conflict`: a filter is asked for on force that is already filtered.
  * @example
  * analyseTrial(ground, { mass: 70, speed: 3 }).schema // "gait-kinetics/trial/1"
  */
 export function analyseTrial(ground: GroundReaction, options: AnalyseTrialOptions = {}): Trial {
+  requireGroundReaction(ground);
   const settings = withDefaults<AnalyseTrialOptions>(ANALYSE_TRIAL_DEFAULTS, options);
   const level = requireNumber("level", settings.level, { above: 0, below: 1 });
   const stated = withStatements(ground, settings);
@@ -150,6 +151,17 @@ export function analyseTrial(ground: GroundReaction, options: AnalyseTrialOption
   };
 }
 
+function requireGroundReaction(ground: GroundReaction): void {
+  if (ground?.force?.up instanceof Float64Array) return;
+  fail(
+    "wrong-type",
+    "ground is no ground reaction: its force.up must be a Float64Array; a recording becomes one by toGroundReaction",
+    {
+      argument: "ground",
+    },
+  );
+}
+
 /** The ground reaction with what the options state in place of what it says itself. */
 function withStatements(ground: GroundReaction, settings: Complete<AnalyseTrialOptions>): GroundReaction {
   const { mass, speed, surface, grade } = settings;
@@ -201,18 +213,24 @@ function refuseNoContact(ground: GroundReaction, { contacts, partialContacts, se
     if (value < least) least = value;
     if (value > largest) largest = value;
   }
-  const standing =
-    least > threshold
-      ? `; it never falls below ${least.toFixed(0)} N: nobody leaves the ground, or the platform was not zeroed`
-      : "";
+  const why = noContactBecause(least, largest, settings);
   const { length } = partialContacts;
   const cut =
     length > 0 ? `; ${length} contact${length > 1 ? "s are" : " is"} cut by the recording's ends` : "";
   fail(
     "no-contact",
-    `no complete contact was found: the vertical force reaches ${largest.toFixed(1)} N and a contact must rise above and fall below ${threshold.toFixed(1)} N and last ${shortestContact} s or longer${standing}${cut}`,
+    `no complete contact was found: the vertical force reaches ${largest.toFixed(1)} N and a contact must rise above and fall below ${threshold.toFixed(1)} N and last ${shortestContact} s or longer${why}${cut}`,
     { argument: "ground", values: { least, largest, threshold, partialContacts: length } },
   );
+}
+
+function noContactBecause(least: number, largest: number, settings: Events["settings"]): string {
+  const { threshold, shortestFlight } = settings;
+  if (least > threshold) {
+    return `; it never falls below ${least.toFixed(0)} N: nobody leaves the ground, or the platform was not zeroed`;
+  }
+  if (largest < threshold) return "";
+  return `; it rises and falls, but stays up for less, or stays down for less than the ${shortestFlight} s that end a contact: is the sampling rate right?`;
 }
 
 function shareWithImpactPeak(ground: GroundReaction, steps: readonly Step[]): number | null {

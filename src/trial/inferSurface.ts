@@ -3,6 +3,9 @@ import { type GroundReaction, meanCentreOfPressure } from "../force/index.js";
 import { mean } from "../statistics/index.js";
 import type { Caution } from "../units/index.js";
 
+/** No belt and no roll of the foot is faster, m/s. Common practice. */
+const FASTEST = 15;
+
 /**
  * The ground reaction with its surface, inferred where it was not stated: on a belt the foot travels backward under the
  * runner, so the centre of pressure does within a contact; on the ground it rolls forward.
@@ -22,6 +25,19 @@ export function inferSurface(
   });
   if (speeds.length === 0) return { ground, cautions: [] };
   const speed = mean(speeds);
+  if (Math.abs(speed) > FASTEST) {
+    return {
+      ground,
+      cautions: [
+        {
+          code: "centre-of-pressure-implausible",
+          message: `the centre of pressure moves at ${Math.abs(speed).toFixed(0)} m/s within contacts, faster than any foot on the ground: check its unit; the surface was not inferred from it`,
+          where: "centre of pressure",
+          values: { speed },
+        },
+      ],
+    };
+  }
   const surface = speed < 0 ? "belt" : "ground";
   return {
     ground: { ...ground, surface },

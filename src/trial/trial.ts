@@ -96,7 +96,8 @@ export interface Trial {
     readonly strides: number;
     /** Share of contacts with an impact peak; `null` where body weight, and so the peak, is not known. */
     readonly impactPeakShare: number | null;
-    readonly metrics: Readonly<Record<string, MetricSummary>>;
+    /** By metric id; a metric that was not computed is absent. */
+    readonly metrics: Readonly<Record<string, MetricSummary | undefined>>;
   };
   readonly curves: {
     readonly percent: readonly number[];

@@ -80,7 +80,9 @@ describe("summaryToCsv", () => {
 
   it("shows every spread of the trial's JSON once, with its unit", () => {
     let expected = 0;
-    for (const [id, { unit, normalised, left, right, ...all }] of Object.entries(baseline.summary.metrics)) {
+    for (const [id, summary] of Object.entries(baseline.summary.metrics)) {
+      if (summary === undefined) throw new Error(`${id} has no summary`);
+      const { unit, normalised, left, right, ...all } = summary;
       const spreads: [string, boolean, string, Spread | undefined][] = [
         ["all", false, unit, all],
         ["left", false, unit, left],

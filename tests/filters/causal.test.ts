@@ -8,7 +8,7 @@ import {
   streamingFilter,
 } from "../../src/filters/index.js";
 import causal from "../fixtures/filters/causal.json" with { type: "json" };
-import { worst } from "./comparisons.js";
+import { worst } from "./comparison.js";
 
 const refuse = (code: string, run: () => unknown, words?: RegExp) => {
   expect(run).toThrow(expect.objectContaining({ code }));

@@ -13,7 +13,7 @@ import {
   ZERO_PHASE_DEFAULTS,
 } from "../../src/filters/index.js";
 import zeroPhase from "../fixtures/filters/zeroPhase.json" with { type: "json" };
-import { worst } from "./comparisons.js";
+import { worst } from "./comparison.js";
 
 const order = fc.integer({ min: 1, max: 6 }).map((half) => 2 * half);
 const cutoff = fc.double({ min: 5, max: 450, noNaN: true });

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { type GroundReaction, toGroundReaction } from "../../src/force/index.js";
-import { CATALOGUE, type Metric } from "../../src/metrics/index.js";
+import { CATALOGUE, contactTime, type Metric } from "../../src/metrics/index.js";
 import { type SyntheticRunOptions, syntheticRun } from "../../src/synthetic/index.js";
 import { analyseTrial } from "../../src/trial/index.js";
 import { groundOf } from "../helpers.js";
@@ -97,6 +97,22 @@ it("nobody leaves the ground: the refusal says so", () => {
   );
 });
 
+it("a centre of pressure in the wrong unit is said, and no surface inferred from it (was taken to be a belt at 1944 m/s)", () => {
+  const { surface: _, ...ground } = groundFrom({ contacts: 12 });
+  const { right } = ground.moment ?? {};
+  const trial = analyseTrial({
+    ...ground,
+    moment: { ...ground.moment, right: right?.map((m) => 1000 * m) as Float64Array },
+  });
+  expect(codes(trial)).toContain("centre-of-pressure-implausible");
+  expect(trial.settings.surface).toBeNull();
+});
+
+it("a sampling rate far too high makes flights too short to see: the refusal asks for the rate", () => {
+  const ground = groundFrom({ contacts: 12, firstContact: -0.05 });
+  expect(() => analyseTrial({ ...ground, sampleRate: 4000 })).toThrow(/is the sampling rate right\?/);
+});
+
 describe("odd arguments (were TypeErrors)", () => {
   const ground: GroundReaction = groundFrom({ contacts: 6 });
   const broken: Metric = { ...(CATALOGUE[0] as Metric), id: "broken", compute: () => Number.NaN };
@@ -108,4 +124,13 @@ describe("odd arguments (were TypeErrors)", () => {
   ])("%s", (_, options, code) =>
     expect(() => analyseTrial(ground, options)).toThrow(expect.objectContaining({ code })),
   );
+  it.each([[undefined], [null], [syntheticRun({ contacts: 4 }).recording]])("%# no ground reaction", (odd) =>
+    expect(() => analyseTrial(odd as never)).toThrow(
+      expect.objectContaining({ code: "wrong-type", argument: "ground" }),
+    ),
+  );
+  it("a metric of a contact that is not there", () =>
+    expect(() => contactTime(ground, { contact: undefined as never })).toThrow(
+      expect.objectContaining({ code: "wrong-type", argument: "step" }),
+    ));
 });

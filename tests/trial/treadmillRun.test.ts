@@ -141,6 +141,7 @@ describe("a known slow drift of up to 110 N over the 30 s", () => {
       forward: (i) => (-30 * i) / 8999,
       right: (i) => (20 * i) / 8999,
     },
+    "up and down again, vertical alone": { up: (i) => 110 * Math.sin((Math.PI * i) / 8999) },
     "up and down again": {
       up: (i) => 110 * Math.sin((Math.PI * i) / 8999),
       forward: (i) => 25 * Math.sin((Math.PI * i) / 8999),
@@ -152,23 +153,12 @@ describe("a known slow drift of up to 110 N over the 30 s", () => {
     expect(trial.cautions.map(({ code }) => code)).toContain("drift-removed");
     expect([trial.contacts.length, trial.partialContacts.length]).toEqual([74, 2]);
     expect(trial.contacts.map(({ side }) => side)).toEqual(plain.contacts.map(({ side }) => side));
-    for (const id of [
-      "contactTime",
-      "stepTime",
-      "peakVerticalForce",
-      "verticalImpulse",
-      "meanVerticalForce",
-      "earlyLoadingRate",
-      "brakingImpulse",
-      "propulsiveImpulse",
-      "peakBrakingForce",
-      "peakPropulsiveForce",
-      "mediolateralImpulse",
-      "verticalOscillation",
-      "positiveExternalWork",
-    ]) {
-      const change =
-        (trial.summary.metrics[id]?.mean ?? Number.NaN) / (plain.summary.metrics[id]?.mean ?? Number.NaN) - 1;
+    // Two are left out: the net forward impulse is a difference of near equals (0.2 of 16 N s), and which of the samples
+    // 3.3 ms apart is the first minimum of braking, and so its loading rate, is decided by single newtons.
+    const { netForwardImpulse: _net, brakingLoadingRate: _rate, ...others } = plain.summary.metrics;
+    expect(Object.keys(others).length).toBe(31);
+    for (const [id, before] of Object.entries(others)) {
+      const change = (trial.summary.metrics[id]?.mean ?? Number.NaN) / (before?.mean ?? Number.NaN) - 1;
       expect(Math.abs(change), `${id} ${(100 * change).toFixed(3)} %`).toBeLessThan(0.005);
     }
   });

@@ -7,11 +7,16 @@ import { fail } from "../../units/index.js";
  *
  * @param ground - The recording.
  * @param step - The step whose contact is checked.
- * @throws GaitKineticsError `out-of-range`: toe-off not after initial contact, either outside the recording, or no sample
+ * @throws GaitKineticsError `wrong-type`: no contact; `out-of-range`: toe-off not after initial contact, either outside the recording, or no sample
  * between them.
  */
 export function requireContact(ground: GroundReaction, step: Step): Contact {
-  const { contact } = step;
+  const contact = step?.contact;
+  if (typeof contact?.initialContact !== "number" || typeof contact.toeOff !== "number") {
+    fail("wrong-type", "the step holds no contact; { contact } is needed, such as one of detectContacts", {
+      argument: "step",
+    });
+  }
   const { initialContact, toeOff } = contact;
   const { sampleRate } = ground;
   const end = (ground.force.up.length - 1) / sampleRate;

@@ -1,0 +1,57 @@
+import type { ComponentReading } from "./comparison.js";
+import { type Facts, names, type ReadComponent } from "./overallFacts.js";
+import { capital, forceOf, is, listed, loadChange } from "./wording.js";
+
+/**
+ * Says what per kilometre is other than per step; "" where no component could be read.
+ */
+export function kilometreSentence(facts: Facts): string {
+  const { kilometre } = facts;
+  const counted = [
+    ...kilometre.lower,
+    ...kilometre.higher,
+    ...kilometre.similar,
+    ...kilometre.unsettled,
+    ...kilometre.unknown,
+  ];
+  if (counted.length === 0) return "";
+  if (kilometre.unknown.length === counted.length) return `${capital(unknown(facts, true))}.`;
+  const clauses = kilometreClauses(facts);
+  return clauses === ""
+    ? "Per kilometre the readings are the same."
+    : `Per kilometre, where the number of steps counts too, ${clauses}.`;
+}
+
+/** "the vertical force is higher (+8.1 %) and the mediolateral force is not settled": what differs from per step. */
+export function kilometreClauses(facts: Facts): string {
+  const { kilometre } = facts;
+  const said: readonly (readonly [ComponentReading, string])[] = [
+    ["higher", "higher"],
+    ["lower", "lower"],
+    ["unsettled", "not settled"],
+    ["similar", "similar"],
+  ];
+  const clauses = said.flatMap(([reading, word]) => {
+    const those = kilometre[reading].filter(({ primary }) => primary.reading !== reading);
+    if (those.length === 0) return [];
+    const changes = reading === "unsettled" ? "" : ` (${listed(those.flatMap(changeOf))})`;
+    return [`${forceOf(names(those))} ${is(those.length)} ${word}${changes}`];
+  });
+  return listed([...clauses, ...(kilometre.unknown.length === 0 ? [] : [unknown(facts, false)])]);
+}
+
+function changeOf({ primary: { pair } }: ReadComponent): string[] {
+  const values = pair.comparison?.perKilometre;
+  return values === undefined ? [] : [loadChange(values, `${pair.metric.unit}/km`, pair.metric)];
+}
+
+/** "nothing is known (the speed of both trials is not known)". */
+function unknown({ kilometre }: Facts, all: boolean): string {
+  const reasons = [
+    ...new Set(kilometre.unknown.map(({ primary }) => primary.pair.noKilometre?.reason ?? "")),
+  ];
+  const of = all
+    ? "per kilometre nothing is known"
+    : `nothing is known of ${forceOf(names(kilometre.unknown))}`;
+  return `${of} (${reasons.join("; ")})`;
+}

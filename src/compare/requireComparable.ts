@@ -1,0 +1,25 @@
+import type { Trial } from "../trial/index.js";
+import { fail } from "../units/index.js";
+import { apart } from "./wording.js";
+
+/** Refuses trials whose numbers cannot be set against each other at all. */
+export function requireComparable(baseline: Trial, changed: Trial): void {
+  for (const [argument, trial] of [
+    ["baseline", baseline],
+    ["changed", changed],
+  ] as const) {
+    if (trial?.schema !== "gait-kinetics/trial/1") {
+      fail("wrong-type", `${argument} is no trial; what analyseTrial returns is needed`, { argument });
+    }
+  }
+  const [one, other] = [baseline.settings.filter, changed.settings.filter];
+  if (one?.cutoff === other?.cutoff && one?.order === other?.order) return;
+  const cutoffs = apart(one?.cutoff ?? 0, other?.cutoff ?? 0);
+  const words = (filter: Trial["settings"]["filter"], cutoff: string) =>
+    filter === null ? "no filter" : `a ${cutoff} Hz filter of order ${filter.order}`;
+  fail(
+    "not-comparable",
+    `the baseline was analysed with ${words(one, cutoffs[0])} and the changed trial with ${words(other, cutoffs[1])}; a filter moves peaks and rates by as much as a technique: analyse both with one`,
+    { argument: "changed", values: { baseline: one, changed: other } },
+  );
+}

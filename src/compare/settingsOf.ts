@@ -1,0 +1,104 @@
+import type { Metric } from "../metrics/index.js";
+import { fail, requireNumber, withDefaults } from "../units/index.js";
+import { COMPARE_TRIALS_DEFAULTS, type CompareTrialsOptions, type Settings } from "./options.js";
+
+/** Completes and checks the options. */
+export function settingsOf(options: CompareTrialsOptions): Settings {
+  const settings = withDefaults<CompareTrialsOptions>(COMPARE_TRIALS_DEFAULTS, options);
+  requireEntries(settings.metrics);
+  requireNumber("shownLevel", settings.shownLevel, { above: 0, below: 1 });
+  requireNumber("readingLevel", settings.readingLevel, { above: 0, below: 1 });
+  requireNumber("minimumStrides", settings.minimumStrides, { from: 2, whole: true });
+  requireNumber("minimumStridesCorrelated", settings.minimumStridesCorrelated, { from: 2, whole: true });
+  requireNumber("similarMargin", settings.similarMargin, { from: 0 });
+  requireNumber("speedTolerance", settings.speedTolerance, { from: 0 });
+  const changes: unknown = settings.smallestDetectableChange;
+  if (!isRecord(changes)) {
+    fail(
+      "wrong-type",
+      `smallestDetectableChange is ${shown(changes)}; an object is needed that holds ${ENTRY} by metric id`,
+      { argument: "smallestDetectableChange" },
+    );
+  }
+  for (const [id, change] of Object.entries(changes)) requireSourced(id, change, settings.metrics);
+  return settings;
+}
+
+const ENTRY = "{ value, unit, source }";
+const DIRECTIONS: readonly unknown[] = ["higher", "lower", "none"] satisfies Metric["moreLoad"][];
+
+function requireEntries(metrics: unknown): void {
+  const odd = Array.isArray(metrics) ? metrics.findIndex((entry) => !isEntry(entry)) : null;
+  if (odd === -1) return;
+  const given = odd === null ? `metrics is ${shown(metrics)}` : oddEntry(odd, (metrics as unknown[])[odd]);
+  fail("wrong-type", `${given}; a list of catalogue entries is needed, such as [metricById("contactTime")]`, {
+    argument: "metrics",
+    ...(odd !== null && { where: `metrics[${odd}]` }),
+  });
+}
+
+/** What a comparison takes from an entry. */
+function isEntry(entry: unknown): boolean {
+  return (
+    isRecord(entry) &&
+    ["id", "name", "unit", "family", "component"].every((field) => typeof entry[field] === "string") &&
+    DIRECTIONS.includes(entry.moreLoad)
+  );
+}
+
+function oddEntry(index: number, entry: unknown): string {
+  const lacks = isRecord(entry) ? " without id, name, unit, family, component or moreLoad" : "";
+  return `metrics[${index}] is ${shown(entry)}${lacks}`;
+}
+
+function requireSourced(id: string, change: unknown, metrics: readonly Metric[]): void {
+  const argument = `smallestDetectableChange.${id}`;
+  const metric = metrics.find((entry) => entry.id === id);
+  if (metric === undefined) {
+    fail("out-of-range", `${argument}: "${id}" is none of the metrics compared`, {
+      argument,
+      values: { given: id, allowed: metrics.map((entry) => entry.id) },
+    });
+  }
+  const { normalised } = metric;
+  const allowed = [
+    metric.unit,
+    "%",
+    ...(normalised !== undefined && normalised.by !== "mass and distance" ? [normalised.unit] : []),
+  ];
+  if (!isRecord(change)) {
+    fail(
+      "wrong-type",
+      `${argument} is ${shown(change)}; ${ENTRY} is needed, in ${allowed.join(" or ")}, with the source it is from`,
+      { argument, values: { allowed } },
+    );
+  }
+  const { value, unit, source } = change;
+  requireNumber(argument, value, { from: 0, ...(typeof unit === "string" && { unit }) });
+  if (typeof source !== "string" || source.trim() === "") {
+    fail("missing-value", `${argument} names no source; a change that somebody measured needs one`, {
+      argument,
+    });
+  }
+  if (typeof unit !== "string" || !allowed.includes(unit)) {
+    fail(
+      "unit-mismatch",
+      `${argument} is in ${typeof unit === "string" ? unit : shown(unit)}; it must be in ${allowed.join(" or ")}`,
+      {
+        argument,
+        values: { given: unit, allowed },
+      },
+    );
+  }
+}
+
+function isRecord(value: unknown): value is Readonly<Record<string, unknown>> {
+  return typeof value === "object" && value !== null && !Array.isArray(value);
+}
+
+function shown(value: unknown): string {
+  if (typeof value === "string") return `"${value}"`;
+  if (typeof value === "function") return "a function";
+  if (Array.isArray(value)) return "a list";
+  return isRecord(value) ? "an object" : String(value);
+}
