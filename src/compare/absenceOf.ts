@@ -7,22 +7,15 @@ import { whyAbsent } from "./whyAbsent.js";
 
 /**
  * Says why a component has no reading: it was not recorded in both trials, no primary metric for it is compared, or a
- * trial does not have that metric. `null` where it has one.
+ * trial does not have that metric.
  *
- * @param pair - Its primary metric in both trials; `null` where none is among the metrics.
+ * @param pair - Its primary metric, which a trial lacks; `null` where none is among the metrics.
  */
-export function absenceOf(component: ComponentName, pair: null, trials: OfBoth<PairedTrial>): Absence;
 export function absenceOf(
   component: ComponentName,
   pair: MetricPair | null,
   trials: OfBoth<PairedTrial>,
-): Absence | null;
-export function absenceOf(
-  component: ComponentName,
-  pair: MetricPair | null,
-  trials: OfBoth<PairedTrial>,
-): Absence | null {
-  if (pair !== null && pair.reason?.code !== "not-in-both") return null;
+): Absence {
   if (![trials.baseline.trial, trials.changed.trial].every((trial) => isRecorded(component, trial))) {
     return {
       kind: "not recorded",

@@ -82,11 +82,11 @@ export function compareTrials(
   const obstacle = together([speedsApart(baseline, changed, settings), scalesApart(baseline, changed)]);
   const states = COMPONENTS.map((component): ComponentState => {
     const pair = primaryOf(pairs, (metric) => metric.component === component);
-    const absence = absenceOf(component, pair, trials);
-    if (pair === null || absence !== null) return { component, primary: null, absence };
+    if (pair === null || pair.reason?.code === "not-in-both")
+      return { component, primary: null, absence: absenceOf(component, pair, trials) };
     const series = { baseline: pair.baseline.values, changed: pair.changed.values };
     const primary = readPrimary(pair, pair.comparison, series, forceOf([component]), obstacle, settings);
-    return { component, primary, absence };
+    return { component, primary, absence: null };
   });
   const differences = trialDifferences(baseline, changed, settings);
   const aside = asideOf(differences);

@@ -88,8 +88,7 @@ function alternation(stretches: readonly Stretch[]): {
   segment: number[];
   counted: boolean;
 } {
-  const median = medianStepTime(stretches.filter(({ cut }) => !cut));
-  const step = Number.isFinite(median) ? median : medianStepTime(stretches);
+  const step = medianStepTime(stretches.filter(({ cut }) => !cut)) ?? medianStepTime(stretches) ?? 1;
   const parity = [0];
   const segment = [0];
   let counted = true;

@@ -1,3 +1,5 @@
+import { median } from "../statistics/index.js";
+import type { Seconds } from "../units/index.js";
 import type { Contact, Step } from "./contact.js";
 
 /** A next contact that comes later than this many median step times means that one was missed in between. Common practice. */
@@ -16,7 +18,7 @@ export const LONGEST_STEP = 1.5;
  * stepsOf(contacts).length === contacts.length // true
  */
 export function stepsOf(contacts: readonly Contact[]): Step[] {
-  const limit = LONGEST_STEP * medianStepTime(contacts);
+  const limit = LONGEST_STEP * (medianStepTime(contacts) ?? 0);
   const follows = (k: number) => {
     const here = contacts[k];
     const next = contacts[k + 1];
@@ -32,18 +34,14 @@ export function stepsOf(contacts: readonly Contact[]): Step[] {
 }
 
 /**
- * Gives the median time from one initial contact to the next, s; NaN with fewer than two contacts.
+ * Gives the median time from one initial contact to the next, s; `null` with fewer than two contacts.
+ * @throws GaitKineticsError `not-finite`, `wrong-type`: a time that is no finite number.
  * @example
- * medianStepTime([{ initialContact: 0.1 }, { initialContact: 0.44 }]) // 0.34
+ * medianStepTime([{ initialContact: 0.125 }, { initialContact: 0.5 }]) // 0.375
  */
-export function medianStepTime(contacts: readonly { readonly initialContact: number }[]): number {
-  const times = new Float64Array(Math.max(0, contacts.length - 1));
-  for (let k = 0; k < times.length; k++) {
-    times[k] = (contacts[k + 1]?.initialContact as number) - (contacts[k]?.initialContact as number);
-  }
-  times.sort();
-  const middle = times.length / 2;
-  if (times.length === 0) return Number.NaN;
-  if (times.length % 2 === 1) return times[Math.floor(middle)] as number;
-  return ((times[middle - 1] as number) + (times[middle] as number)) / 2;
+export function medianStepTime(contacts: readonly { readonly initialContact: Seconds }[]): Seconds | null {
+  const times = contacts
+    .slice(1)
+    .map(({ initialContact }, k) => initialContact - (contacts[k]?.initialContact ?? Number.NaN));
+  return times.length === 0 ? null : median(times);
 }

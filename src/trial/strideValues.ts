@@ -16,7 +16,7 @@ export type StridePair = readonly [first: number, second: number];
  * stridePairs(trial.steps).length === trial.summary.strides // true
  */
 export function stridePairs(rows: readonly StepRow[]): StridePair[] {
-  const limit = LONGEST_STEP * medianStepTime(rows);
+  const limit = LONGEST_STEP * (medianStepTime(rows) ?? 0);
   const pairs: StridePair[] = [];
   for (let k = 0; k + 1 < rows.length; k++) {
     const first = rows[k] as StepRow;

@@ -16,7 +16,8 @@ export interface TrialParts {
 
 /**
  * Makes a trial from stride values: two contacts a stride, left and right apart by 6 % of the value, so that only the mean
- * of both gives the stride's value. Nothing in it comes from force.
+ * of both gives the stride's value. Nothing in it comes from force. A component is recorded where its primary metric is among
+ * the strides.
  */
 export function trialOf(strides: Strides, parts: TrialParts = {}): Trial {
   const { speed = 3, mass = 70, massStated = true, massByForce = 70, settings = {}, cautions = [] } = parts;
@@ -74,7 +75,12 @@ export function trialOf(strides: Strides, parts: TrialParts = {}): Trial {
     partialContacts: [],
     steps,
     summary: { strides: count, impactPeakShare: 0, metrics: {} },
-    curves: { percent: [], up: {} },
+    curves: {
+      percent: [],
+      up: {},
+      ...("brakingImpulse" in strides && { forward: {} }),
+      ...("mediolateralImpulse" in strides && { right: {} }),
+    },
     notComputed: [],
     cautions,
   };

@@ -354,7 +354,7 @@ export function comparisons(): Comparison[] {
           ["slope", relative(found.slope, item.slope)],
           ["R²", relative(found.rSquared, item.rSquared)],
           ["cutoff", relative(found.cutoff as number, item.chosen)],
-          ["whiteness", worst(white.scores, item.scores)],
+          ["whiteness", worst(white.deviations, item.deviations)],
           ["whitest", relative(white.cutoff, item.whitest)],
         ].map(([name, error]) => ({ name: `${name}, ${item.name}`, error: error as number, allowed: 1e-10 }));
       }),

@@ -70,8 +70,8 @@ describe("whitenessAnalysis", () => {
     for (const { input, sampleRate } of fixture.cases) {
       const found = whitenessAnalysis(Float64Array.from(input), sampleRate);
       expect(found.cautions).toEqual([]);
-      expect(Math.min(...found.scores)).toBeLessThan(found.whiteScore);
-      expect(found.scores[found.cutoffs.indexOf(found.cutoff)]).toBe(Math.min(...found.scores));
+      expect(Math.min(...found.deviations)).toBeLessThan(found.whiteLevel);
+      expect(found.deviations[found.cutoffs.indexOf(found.cutoff)]).toBe(Math.min(...found.deviations));
     }
   });
   it("warns where there is no white noise to find, and where the best is the last tried", () => {

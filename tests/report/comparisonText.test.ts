@@ -63,7 +63,14 @@ it("names a component that was not recorded", () => {
   const own = exampleComparison();
   const components = own.components.map((component) =>
     component.component === "mediolateral"
-      ? { ...component, metric: null, reading: null, perKilometre: null }
+      ? {
+          ...component,
+          metric: null,
+          moreLoad: null,
+          reading: null,
+          perKilometre: null,
+          missing: "not recorded" as const,
+        }
       : component,
   );
   expect(comparisonText({ ...own, components })).toContain("Mediolateral: not recorded in both");

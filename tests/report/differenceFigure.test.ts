@@ -48,7 +48,9 @@ describe("differences of the three components", () => {
 it("names a component that was not recorded, without a line", () => {
   const own = exampleComparison();
   const components = own.components.map((component) =>
-    component.component === "mediolateral" ? { ...component, metric: null, reading: null } : component,
+    component.component === "mediolateral"
+      ? { ...component, metric: null, reading: null, missing: "not recorded" as const }
+      : component,
   );
   const svg = differenceFigure({ ...own, components });
   expect(textOf(svg)).toContain(": not recorded in both");

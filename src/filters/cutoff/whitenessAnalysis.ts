@@ -33,9 +33,9 @@ export interface WhitenessAnalysis {
   readonly cutoff: number;
   readonly cutoffs: readonly number[];
   /** Sum of the absolute autocorrelations of the residual over the lags, one a cutoff; 0 for ideal white noise. */
-  readonly scores: readonly number[];
-  /** The score that white noise of this length stays below at each lag 95 times in 100: lags × 1.96/√n. */
-  readonly whiteScore: number;
+  readonly deviations: readonly number[];
+  /** The deviation that white noise of this length stays below at each lag 95 times in 100: lags × 1.96/√n. */
+  readonly whiteLevel: number;
   readonly cautions: readonly Caution[];
 }
 
@@ -50,12 +50,12 @@ export interface WhitenessAnalysis {
  * @param samples - One channel.
  * @param sampleRate - Samples per second, above 0, Hz.
  * @param options - {@link WHITENESS_ANALYSIS_DEFAULTS} where left out.
- * @returns The cutoff with the score of each; a caution where no residual is white, or the best cutoff is the first or
+ * @returns The cutoff with the deviation of each; a caution where no residual is white, or the best cutoff is the first or
  * last tried.
  * @throws GaitKineticsError `out-of-range`: cutoffs that do not rise, lags not below the number of samples; `too-short`;
  * `not-finite`; `wrong-type`; `unknown-option`.
  * @example
- * whitenessAnalysis(Float64Array.from({ length: 200 }, (_, i) => Math.sin(i / 9) + ((i * 7) % 5) / 50), 100).scores.length // 40
+ * whitenessAnalysis(Float64Array.from({ length: 200 }, (_, i) => Math.sin(i / 9) + ((i * 7) % 5) / 50), 100).deviations.length // 40
  */
 export function whitenessAnalysis(
   samples: Float64Array,
@@ -66,30 +66,30 @@ export function whitenessAnalysis(
   requireFiniteSamples("samples", samples);
   const cutoffs = trialCutoffs(wanted, sampleRate);
   requireNumber("lags", lags, { from: 1, below: Math.max(samples.length, 2), whole: true });
-  const scores = cutoffs.map((cutoff) =>
+  const deviations = cutoffs.map((cutoff) =>
     distanceFromWhite(residualOf(samples, lowPass(samples, { cutoff, sampleRate, order })), lags),
   );
-  const least = Math.min(...scores);
+  const least = Math.min(...deviations);
   if (!Number.isFinite(least)) {
     fail("out-of-range", "the filter takes nothing out; samples that never change hold no noise", {
       argument: "samples",
     });
   }
-  const best = scores.indexOf(least);
+  const best = deviations.indexOf(least);
   const cutoff = cutoffs[best] as number;
-  const whiteScore = (lags * 1.96) / Math.sqrt(samples.length);
+  const whiteLevel = (lags * 1.96) / Math.sqrt(samples.length);
   const cautions: Caution[] = [];
   const weak = (message: string) =>
     cautions.push({
       code: "weak-evidence",
       message,
       where: "whiteness analysis",
-      values: { cutoff, score: least, whiteScore },
+      values: { cutoff, deviation: least, whiteLevel },
     });
-  if (least > whiteScore) weak("no cutoff leaves a residual like white noise");
+  if (least > whiteLevel) weak("no cutoff leaves a residual like white noise");
   if (best === 0 || best === cutoffs.length - 1)
     weak(`the best cutoff is the ${best === 0 ? "lowest" : "highest"} tried`);
-  return { cutoff, cutoffs, scores, whiteScore, cautions };
+  return { cutoff, cutoffs, deviations, whiteLevel, cautions };
 }
 
 /** Sum of absolute autocorrelations of a residual; NaN for one that is zero throughout. */

@@ -49,7 +49,7 @@ const CHANNELS = { vertical: "up", anteroposterior: "forward", mediolateral: "ri
  *
  * Formula: mean and mean ± one standard deviation as the trial holds them; BW is the force ÷ (mass × gravity).
  * Units: 0 to 100 % of stance; BW or N.
- * Limits: the band is the spread between contacts, no interval of the mean.
+ * Limits: the band is the spread between contacts, no interval of the mean; a single contact has none.
  * Source: stance in per cent, force in body weights and bands of one standard deviation are common practice.
  * @param trial - As `analyseTrial` gives it.
  * @param options - {@link CURVE_FIGURE_DEFAULTS} where left out.
@@ -127,7 +127,7 @@ function seriesOf(trial: Trial, component: ComponentName, unit: "BW" | "N"): Ser
         n: curve.n,
         percent: trial.curves.percent,
         mean: divide(curve.mean),
-        sd: divide(curve.sd),
+        sd: curve.sd === null ? null : divide(curve.sd),
       },
     ];
   });

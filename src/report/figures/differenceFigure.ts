@@ -2,7 +2,7 @@ import type { Comparison, ComponentComparison, MetricComparison } from "../../co
 import { CATALOGUE, type Metric } from "../../metrics/index.js";
 import type { Interval } from "../../statistics/index.js";
 import { type Complete, fail, requireNumber, withDefaults } from "../../units/index.js";
-import { metricName } from "../wording/metricName.js";
+import { speakerWords } from "../wording/speakerWords.js";
 import { type DifferenceBlock, type DifferenceRow, drawDifferences } from "./drawDifferences.js";
 
 /** How differences are drawn. */
@@ -28,7 +28,8 @@ export const DIFFERENCE_FIGURE_DEFAULTS: Complete<DifferenceFigureOptions> = {
  *
  * Formula: 100 × (changed − baseline) ÷ size of the baseline, of the means and of both intervals.
  * Units: %.
- * Limits: components that were not recorded in both trials, or whose baseline is zero, are named without a line.
+ * Limits: components that were not recorded in both trials or not compared, or whose baseline is near zero against its
+ * own spread, are named without a line.
  * Source: layout of this library.
  * @param comparison - As `compareTrials` gives it.
  * @param options - {@link DIFFERENCE_FIGURE_DEFAULTS} where left out.
@@ -43,7 +44,7 @@ export function differenceFigure(comparison: Comparison, options: DifferenceFigu
     const { metric: speaker } = component;
     return {
       component: component.component,
-      what: speaker === null ? "not recorded in both" : metricName(speaker, metrics),
+      what: speakerWords(component, null, metrics),
       rows: rowsOf(
         component,
         comparison.metrics.find(({ id }) => id === speaker),
@@ -70,7 +71,7 @@ function rowsOf(
   ];
 }
 
-/** The difference as a share of the baseline; nothing where the baseline is zero. */
+/** The difference as a share of the baseline; nothing where there is no such share. */
 function rowOf(
   label: string,
   reading: string | null,

@@ -16,7 +16,8 @@ export interface Series {
   readonly n: number;
   readonly percent: readonly number[];
   readonly mean: readonly number[];
-  readonly sd: readonly number[];
+  /** `null` for a single contact, which is drawn without a band. */
+  readonly sd: readonly number[] | null;
 }
 
 /** What the drawing is of, and its size. */
@@ -44,20 +45,23 @@ export function drawCurves(series: readonly Series[], panel: CurvePanel): string
   const top = 30 + LEGEND_ROW * series.length;
   const bottom = height - BOTTOM;
   const edges = scaleFor.flatMap(({ mean, sd }) =>
-    mean.flatMap((value, i) => [value - (sd[i] ?? 0), value + (sd[i] ?? 0)]),
+    mean.flatMap((value, i) => [value - (sd?.[i] ?? 0), value + (sd?.[i] ?? 0)]),
   );
   const x = scaleLinear([0, 100], [LEFT, width - RIGHT]);
   const y = scaleLinear([Math.min(0, ...edges), Math.max(0, ...edges)], [bottom, top]).nice(5);
   const words = directionWords(component, side);
   const foot = side === "both" ? "" : `, ${side} foot`;
   const heading = `${capitalised(component)} force${foot}`;
+  const bands = series.some(({ sd }) => sd !== null)
+    ? " Bands show one standard deviation between contacts."
+    : "";
   return svgFigure(
     {
       id,
       width,
       height,
       title: `${heading}: mean curve over stance`,
-      description: `${series.map((one) => describe(one, unit)).join(" ")} Bands show one standard deviation between contacts.`,
+      description: `${series.map((one) => describe(one, unit)).join(" ")}${bands}`,
     },
     element("text", { x: 0, y: 15, "font-weight": 600 }, escapeMarkup(`${heading}, ${unit}`)),
     ...series.map((one, i) => legendRow(one, i)),
@@ -112,7 +116,7 @@ function legendRow({ label, n }: Series, i: number): string {
       "stroke-width": 2.2,
       "stroke-dasharray": DASHES[i],
       ...paint("stroke", ROLES[i] ?? "ink"),
-    }) + element("text", { x: LEFT, y }, escapeMarkup(`${label}, ${n} contacts`))
+    }) + element("text", { x: LEFT, y }, escapeMarkup(`${label}, ${contacts(n)}`))
   );
 }
 
@@ -131,6 +135,7 @@ function gridLine(y: number, from: number, to: number, label: string, zero: bool
 }
 
 function band({ percent, mean, sd }: Series, i: number, x: Scale, y: Scale): string {
+  if (sd === null) return "";
   const shape = area<number>(
     (_, k) => x(percent[k] ?? 0),
     (value, k) => y(value - (sd[k] ?? 0)),
@@ -164,5 +169,9 @@ function describe({ label, n, percent, mean }: Series, unit: string): string {
   const highest = Math.max(...mean);
   const lowest = Math.min(...mean);
   const at = (value: number) => `${plainNumber(percent[mean.indexOf(value)] ?? 0)} % of stance`;
-  return `${label}, mean of ${n} contacts: highest ${formatNumber(highest)} ${unit} at ${at(highest)}, lowest ${formatNumber(lowest)} ${unit} at ${at(lowest)}.`;
+  return `${label}, mean of ${contacts(n)}: highest ${formatNumber(highest)} ${unit} at ${at(highest)}, lowest ${formatNumber(lowest)} ${unit} at ${at(lowest)}.`;
+}
+
+function contacts(n: number): string {
+  return `${n} contact${n === 1 ? "" : "s"}`;
 }

@@ -11,8 +11,8 @@ import { comparisonFacts } from "../wording/comparisonFacts.js";
 import { labelled } from "../wording/labelled.js";
 import { methodsParagraph } from "../wording/methodsParagraph.js";
 import { type MetricGroup, metricGroups } from "../wording/metricGroups.js";
-import { metricName } from "../wording/metricName.js";
 import { plainNumber } from "../wording/plainNumber.js";
+import { speakerWords } from "../wording/speakerWords.js";
 import { bulletList } from "./bulletList.js";
 import { cautionList } from "./cautionList.js";
 import { factList } from "./factList.js";
@@ -67,7 +67,7 @@ export function comparisonHtml(
     metrics,
   );
   const facts = comparisonFacts(comparison, names);
-  const heading = HEADINGS[overall.reading];
+  const heading = `${HEADINGS[overall.reading]}${readsOtherwisePerKilometre(overall) ? " per step" : ""}`;
   return page({
     title: names === null ? heading : `${heading}: ${names.baseline}, ${names.changed}`,
     kind: names === null ? "Two recordings compared" : `${names.baseline} compared with ${names.changed}`,
@@ -106,6 +106,14 @@ export function comparisonHtml(
   });
 }
 
+/** Whether the reading would be taken for more than it says: it is of the load per step. */
+function readsOtherwisePerKilometre({ reading, perKilometre }: Comparison["overall"]): boolean {
+  const { lower, higher } = perKilometre;
+  return reading === "raised"
+    ? lower.length > 0
+    : reading === "no clear change" && lower.length + higher.length > 0;
+}
+
 function differences(comparison: Comparison, metrics: readonly Metric[]): string {
   const drawable = comparison.components.some(({ metric }) =>
     comparison.metrics.some(({ id, percent }) => id === metric && percent !== null),
@@ -141,15 +149,16 @@ function readings(comparison: Comparison, metrics: readonly Metric[]): string {
 }
 
 function componentRows(
-  { component, metric: id, reading, perKilometre }: ComponentComparison,
+  component: ComponentComparison,
   comparison: Comparison,
   metrics: readonly Metric[],
 ): readonly { cells: readonly string[] }[] {
-  const title = capitalised(component);
+  const { metric: id, reading, perKilometre } = component;
   const metric = comparison.metrics.find((candidate) => candidate.id === id);
-  if (metric === undefined) return [{ cells: [`${title}: not recorded in both`] }];
+  const heading = `${capitalised(component.component)}: ${speakerWords(component, metric?.unit ?? null, metrics)}`;
+  if (metric === undefined) return [{ cells: [heading] }];
   return [
-    { cells: [`${title}: ${labelled(metricName(metric.id, metrics), metric.unit)}`] },
+    { cells: [heading] },
     { cells: ["per step", reading ?? "", ...rowCells(metric)] },
     ...(metric.perKilometre === undefined
       ? []

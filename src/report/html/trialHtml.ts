@@ -1,4 +1,4 @@
-import type { MetricSummary, Trial } from "../../trial/index.js";
+import type { Curve, MetricSummary, Trial } from "../../trial/index.js";
 import { withDefaults } from "../../units/index.js";
 import { curveFigure } from "../figures/curveFigure.js";
 import { TRIAL_REPORT_DEFAULTS, type TrialReportOptions } from "../options.js";
@@ -61,11 +61,13 @@ export function trialHtml(trial: Trial, options: TrialReportOptions = {}): strin
 
 function curvesOf(trial: Trial, key: MetricGroup["key"]): string {
   if (key !== "vertical" && key !== "anteroposterior" && key !== "mediolateral") return "";
-  const sides = Object.keys(trial.curves[CHANNELS[key]] ?? {});
-  if (sides.length === 0) return "";
+  const curves: readonly Curve[] = Object.values(trial.curves[CHANNELS[key]] ?? {});
+  if (curves.length === 0) return "";
   return figureBlock(
     [curveFigure(trial, { component: key, unit: trial.settings.mass === null ? "N" : "BW", ...PANEL })],
-    "Mean curve of stance; the band is one standard deviation between contacts.",
+    curves.some(({ sd }) => sd !== null)
+      ? "Mean curve of stance; the band is one standard deviation between contacts."
+      : "The curve of one contact over stance.",
   );
 }
 

@@ -1,4 +1,5 @@
 import type { Comparison, ComponentComparison, MetricComparison } from "../../compare/index.js";
+import type { Metric } from "../../metrics/index.js";
 import { withDefaults } from "../../units/index.js";
 import { COMPARISON_REPORT_DEFAULTS, type ComparisonReportOptions } from "../options.js";
 import { capitalised } from "../wording/capitalised.js";
@@ -10,6 +11,7 @@ import { labelled } from "../wording/labelled.js";
 import { metricGroups } from "../wording/metricGroups.js";
 import { metricName } from "../wording/metricName.js";
 import { plainNumber } from "../wording/plainNumber.js";
+import { speakerWords } from "../wording/speakerWords.js";
 import { cautionLines } from "./cautionLines.js";
 import { healthLines } from "./healthLines.js";
 import { notComputedLines } from "./notComputedLines.js";
@@ -54,7 +56,7 @@ export function comparisonText(comparison: Comparison, options: ComparisonReport
     "",
     ...tableHead(primary),
     ...comparison.components.flatMap((component) =>
-      componentRows(primary, component, byId.get(component.metric ?? ""), nameOf),
+      componentRows(primary, component, byId.get(component.metric ?? ""), metrics),
     ),
     "",
     "Work",
@@ -104,13 +106,13 @@ function componentRows(
   columns: readonly Column[],
   component: ComponentComparison,
   metric: MetricComparison | undefined,
-  nameOf: (id: string) => string,
+  entries: readonly Metric[],
 ): string[] {
-  const heading = capitalised(component.component);
-  if (metric === undefined) return [...wrap(`${heading}: not recorded in both`)];
+  const heading = `${capitalised(component.component)}: ${speakerWords(component, metric?.unit ?? null, entries)}`;
+  if (metric === undefined) return wrap(heading);
   const { normalised, perKilometre } = metric;
   return [
-    ...wrap(`${heading}: ${labelled(nameOf(metric.id), metric.unit)}`),
+    ...wrap(heading),
     ...readingRow(columns, "  per step", component.reading, metric),
     ...(perKilometre === undefined
       ? []

@@ -11,7 +11,7 @@ export interface ComparedRow {
   readonly changed: string;
   readonly difference: string;
   readonly interval: string;
-  /** Empty where the baseline's mean is zero. */
+  /** Empty where there is no share of the baseline's mean. */
   readonly percent: string;
 }
 

@@ -22,13 +22,17 @@ export function comparisonFacts(
     { label: "Contact threshold", text: thresholdOf(comparison) },
     {
       label: "Intervals",
-      text: `${plainNumber(100 * settings.shownLevel)} % shown, ${plainNumber(100 * settings.readingLevel)} % behind every reading; ${settings.interval}`,
+      text: `${percent(settings.shownLevel)} % shown, ${percent(settings.readingLevel)} % behind every reading; ${settings.interval}`,
     },
     {
       label: "A reading needs",
-      text: `${settings.minimumStrides} strides (${settings.minimumStridesCorrelated} where successive strides are correlated), speeds within ${plainNumber(100 * settings.speedTolerance)} %, and a difference above the smallest detectable change`,
+      text: `${settings.minimumStrides} strides (${settings.minimumStridesCorrelated} where successive strides correlate above ${plainNumber(settings.correlatedAbove)}), its metric in ${percent(settings.leastShareOfContacts)} % of the contacts, speeds within ${percent(settings.speedTolerance)} %, forces on one scale (mass by force ÷ stated mass within ${percent(settings.massRatioTolerance)} %), and a difference above the smallest detectable change`,
     },
   ];
+}
+
+function percent(share: number): string {
+  return plainNumber(100 * share);
 }
 
 function thresholdOf({ settings, baseline, changed }: Comparison): string {

@@ -38,7 +38,7 @@ export function trialFacts(trial: Trial): readonly Fact[] {
       label: "Offset taken off",
       text: `${offsetOf(force.offset)}${force.driftRemoved ? "; drift removed from flight to flight" : ""}; ${count(force.flights, "flight phase")} seen`,
     },
-    { label: "Impact peak", text: `in ${(100 * summary.impactPeakShare).toFixed(0)} % of contacts` },
+    { label: "Impact peak", text: impactPeakOf(summary) },
     {
       label: "Intervals",
       text: `${plainNumber(100 * settings.level)} %, ${settings.interval}`,
@@ -48,6 +48,12 @@ export function trialFacts(trial: Trial): readonly Fact[] {
 
 function count(n: number, noun: string): string {
   return `${n} ${noun}${n === 1 ? "" : "s"}`;
+}
+
+function impactPeakOf({ impactPeakShare }: Trial["summary"]): string {
+  return impactPeakShare === null
+    ? "not known without a body weight"
+    : `in ${(100 * impactPeakShare).toFixed(0)} % of contacts`;
 }
 
 function speedOf({ settings: { speed, surface, grade } }: Trial): string {
