@@ -55,6 +55,8 @@ ends of a contact is part of their bias, alike in two recordings that are compar
 single step take the stride as periodic; their SD is mostly the step's own difference from its neighbours. Metrics that
 are not here have no closed truth; their tests name what they are held against. 0 is less than 0.001.
 
+The filters have a page of their own, [accuracy-filters.md](accuracy-filters.md).
+
 \`npm run accuracy\` writes this page, and a check holds it to the code.
 
 ${parts.map(table).join("\n")}`;

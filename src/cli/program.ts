@@ -11,7 +11,7 @@ import {
   addOutputOptions,
   addRecordingOptions,
 } from "./options/inputOptions.js";
-import { whole } from "./options/readers.js";
+import { folder, whole } from "./options/readers.js";
 import type { Terminal } from "./terminal.js";
 
 const EXAMPLES = `
@@ -34,7 +34,7 @@ and lines such as "# mass: 70 kg" before it say the rest. For other files state
 
 const BOTH = `
 Options of a recording (--mass to --to) take one value for both, or two with a
-comma between them:
+comma between them, each with its unit:
   --speed "12 km/h, 12.1 km/h"
 Parts of one recording are compared by naming the file twice:
   gait-kinetics compare run.csv run.csv --from "0 s, 15 s" --to "15 s, 30 s"
@@ -47,14 +47,14 @@ export function buildProgram(terminal: Terminal): Command {
       "Ground reaction force of running: every component, per step, with its uncertainty, before and after a change.",
     )
     .version(VERSION, "--version", "print the version")
-    .helpOption("--help", "print this help")
-    .helpCommand(false)
+    .helpOption("-h, --help", "print this help")
+    .helpCommand("help [command]", "print the help of a command")
     .exitOverride()
     .configureHelp({ minWidthToWrap: 20 })
     .configureOutput({
       writeOut: terminal.out,
-      writeErr: terminal.err,
       // Problems are written in one place, with what is allowed.
+      writeErr: () => {},
       outputError: () => {},
       getOutHelpWidth: () => 80,
       getErrHelpWidth: () => 80,
@@ -98,7 +98,7 @@ export function buildProgram(terminal: Terminal): Command {
   program
     .command("demo")
     .description("two synthetic recordings, written, compared and reported")
-    .addOption(new Option("--out <folder>", "where to write").default(DEMO_FOLDER))
+    .addOption(new Option("--out <folder>", "where to write").argParser(folder).default(DEMO_FOLDER))
     .addHelpText("after", health)
     .action((options) => demo(options, terminal));
 

@@ -21,8 +21,7 @@ export async function run(argv: readonly string[], terminal: Terminal): Promise<
   } catch (caught) {
     if (caught instanceof CommanderError) {
       if (caught.exitCode === 0) return 0;
-      const problem = usageProblem(caught, program, argv);
-      if (problem !== null) terminal.err(`gait-kinetics: ${oneLine(problem)}\n`);
+      terminal.err(`gait-kinetics: ${oneLine(usageProblem(caught, program, argv))}\n`);
       return 2;
     }
     terminal.err(`gait-kinetics: ${oneLine(messageOf(caught))}\n`);

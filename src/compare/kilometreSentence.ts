@@ -1,10 +1,8 @@
 import type { ComponentReading } from "./comparison.js";
 import { type Facts, names, type ReadComponent } from "./overallFacts.js";
-import { capital, forceOf, is, listed, loadChange } from "./wording.js";
+import { forceOf, is, listed, loadChange, sentence } from "./wording.js";
 
-/**
- * Says what per kilometre is other than per step; "" where no component could be read.
- */
+/** Says what per kilometre is other than per step; nothing where no component could be read. */
 export function kilometreSentence(facts: Facts): string {
   const { kilometre } = facts;
   const counted = [
@@ -15,7 +13,7 @@ export function kilometreSentence(facts: Facts): string {
     ...kilometre.unknown,
   ];
   if (counted.length === 0) return "";
-  if (kilometre.unknown.length === counted.length) return `${capital(unknown(facts, true))}.`;
+  if (kilometre.unknown.length === counted.length) return sentence(`per kilometre ${unknown(facts)}`);
   const clauses = kilometreClauses(facts);
   return clauses === ""
     ? "Per kilometre the readings are the same."
@@ -37,7 +35,7 @@ export function kilometreClauses(facts: Facts): string {
     const changes = reading === "unsettled" ? "" : ` (${listed(those.flatMap(changeOf))})`;
     return [`${forceOf(names(those))} ${is(those.length)} ${word}${changes}`];
   });
-  return listed([...clauses, ...(kilometre.unknown.length === 0 ? [] : [unknown(facts, false)])]);
+  return listed([...clauses, ...(kilometre.unknown.length === 0 ? [] : [unknown(facts)])]);
 }
 
 function changeOf({ primary: { pair } }: ReadComponent): string[] {
@@ -45,13 +43,11 @@ function changeOf({ primary: { pair } }: ReadComponent): string[] {
   return values === undefined ? [] : [loadChange(values, `${pair.metric.unit}/km`, pair.metric)];
 }
 
-/** "nothing is known (the speed of both trials is not known)". */
-function unknown({ kilometre }: Facts, all: boolean): string {
+/** "nothing is known, since the speed of both trials is not known"; of some components only, these are named. */
+function unknown({ read, kilometre }: Facts): string {
   const reasons = [
     ...new Set(kilometre.unknown.map(({ primary }) => primary.pair.noKilometre?.reason ?? "")),
   ];
-  const of = all
-    ? "per kilometre nothing is known"
-    : `nothing is known of ${forceOf(names(kilometre.unknown))}`;
-  return `${of} (${reasons.join("; ")})`;
+  const of = kilometre.unknown.length === read.length ? "" : ` of ${forceOf(names(kilometre.unknown))}`;
+  return `nothing is known${of}, since ${reasons.join("; ")}`;
 }

@@ -11,8 +11,8 @@ export interface Obstacle {
   readonly toSettle: readonly string[];
 }
 
-/** Rounding of a speed that was typed in another unit is no difference. */
-const SAME = 1e-9;
+/** Rounding, as of a number that was typed in another unit, is no difference. */
+export const SAME = 1e-9;
 
 /** Speeds too far apart for any reading. */
 export function speedsApart(baseline: Trial, changed: Trial, { speedTolerance }: Settings): Obstacle | null {
@@ -34,12 +34,11 @@ export function scalesApart(baseline: Trial, changed: Trial): Obstacle | null {
   );
   const [one, other] = ratios;
   if (one == null || other == null) return null;
-  const difference = relativeDifference(one, other);
-  if (difference <= MASS_RATIO_TOLERANCE) return null;
-  const [before, after] = apart(one, other, (a, b) => relativeDifference(a, b) > MASS_RATIO_TOLERANCE);
+  if (!massesApart(one, other)) return null;
+  const [before, after] = apart(one, other, massesApart);
   return {
     brief: "force scales apart",
-    reason: `mass by force over stated mass is ${before} in the baseline and ${after} in the changed trial, ${percentApart(difference, MASS_RATIO_TOLERANCE)} % apart where ${digits(100 * MASS_RATIO_TOLERANCE)} % is allowed: the forces are not on one scale (calibration, drift, slope), or a stated mass is not right, and loads cannot be set against each other`,
+    reason: `mass by force over stated mass is ${before} in the baseline and ${after} in the changed trial, ${percentApart(relativeDifference(one, other), MASS_RATIO_TOLERANCE)} % apart where ${digits(100 * MASS_RATIO_TOLERANCE)} % is allowed: the forces are not on one scale (calibration, drift, slope), or a stated mass is not right, and loads cannot be set against each other`,
     toSettle: [
       "the platform zeroed and its scale checked, or the right mass stated, so that both recordings are on one scale",
     ],
@@ -55,6 +54,11 @@ export function together(obstacles: readonly (Obstacle | null)[]): Obstacle | nu
     reason: found.map(({ reason }) => reason).join("; "),
     toSettle: found.flatMap(({ toSettle }) => toSettle),
   };
+}
+
+/** Whether masses, or their ratios, differ by more than is allowed. */
+export function massesApart(one: number, other: number): boolean {
+  return relativeDifference(one, other) > MASS_RATIO_TOLERANCE + SAME;
 }
 
 /** Difference as a share of the smaller size. */

@@ -123,5 +123,6 @@ function rises(risen: readonly RisenMetric[]): string {
       `${name} (${change(comparison, comparison.unit)}${lessIsMore(moreLoad)})`,
   );
   const by = risen.length === 1 ? `its ${level} % interval` : `their ${level} % intervals`;
-  return `Also more load by ${by}, without a reading: ${listed(named)}.`;
+  const chance = Math.round(200 / (100 - level));
+  return `Also more load by ${by}, without a reading (of metrics that did not change, one in ${chance} rises like this by chance): ${listed(named)}.`;
 }

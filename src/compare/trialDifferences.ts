@@ -1,6 +1,6 @@
 import type { Trial } from "../trial/index.js";
 import type { Caution } from "../units/index.js";
-import { relativeDifference, scalesApart, speedsApart } from "./obstacles.js";
+import { massesApart, relativeDifference, SAME, scalesApart, speedsApart } from "./obstacles.js";
 import { MASS_RATIO_TOLERANCE, type Settings } from "./options.js";
 import { apart, percentApart } from "./wording.js";
 
@@ -11,8 +11,6 @@ export interface TrialDifference {
   readonly aside: string | null;
 }
 
-/** Rounding of a threshold that was typed in another unit is no difference. */
-const SAME = 1e-9;
 /** Slopes closer than this, rise over run, are one slope. */
 const SAME_GRADE = 0.005;
 
@@ -124,12 +122,9 @@ function thresholdsDiffer(one: TrialSettings, other: TrialSettings): TrialDiffer
 function massesDiffer(one: TrialSettings, other: TrialSettings): TrialDifference | null {
   const stated = one.massStated && other.massStated;
   const [before, after] = stated ? [one.mass, other.mass] : [one.massByForce, other.massByForce];
-  if (before === null || after === null) return null;
-  const difference = relativeDifference(before, after);
-  if (difference <= MASS_RATIO_TOLERANCE) return null;
-  const far = (a: number, b: number) => relativeDifference(a, b) > MASS_RATIO_TOLERANCE;
-  const masses = apart(before, after, far).join(" and ");
-  const share = percentApart(difference, MASS_RATIO_TOLERANCE);
+  if (before === null || after === null || !massesApart(before, after)) return null;
+  const masses = apart(before, after, massesApart).join(" and ");
+  const share = percentApart(relativeDifference(before, after), MASS_RATIO_TOLERANCE);
   const values = massesOf(one, other);
   if (stated) {
     return {
@@ -138,7 +133,7 @@ function massesDiffer(one: TrialSettings, other: TrialSettings): TrialDifference
         `the stated masses are ${masses} kg: a heavier runner bears more load in SI units, and per body weight it may be the same; the readings are on SI units`,
         values,
       ),
-      aside: `the stated masses are ${masses} kg, ${share} % apart (another load carried, or another runner), and the readings are on SI units`,
+      aside: `the stated masses are ${masses} kg, ${share} % apart (another load carried, or another runner; loads are read in SI units)`,
     };
   }
   return {

@@ -128,9 +128,13 @@ function forcesOf(recording: Recording): ForceComponents {
     );
   }
   if (up.length < 2)
-    fail("too-short", `the recording holds ${up.length} samples; at least 2 are needed`, {
-      argument: "recording",
-    });
+    fail(
+      "too-short",
+      `the recording holds ${up.length === 1 ? "1 sample" : `${up.length} samples`}; at least 2 are needed`,
+      {
+        argument: "recording",
+      },
+    );
   return { ...forces, up };
 }
 

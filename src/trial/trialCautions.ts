@@ -99,7 +99,7 @@ export function recordingCautions(
   } else if (strides < FEW_STRIDES) {
     cautions.push({
       code: "few-strides",
-      message: `${strides} strides were recorded; with fewer than ${FEW_STRIDES} the spread between strides is poorly known`,
+      message: `${strides === 1 ? "1 stride was" : `${strides} strides were`} recorded; with fewer than ${FEW_STRIDES} the spread between strides is poorly known`,
       values: { strides },
     });
   }

@@ -1,6 +1,7 @@
 import { mkdtempSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { expect } from "vitest";
 import { run } from "../../src/cli/run.js";
 
 /** What a command line did. */
@@ -29,6 +30,19 @@ export async function commandAt(interactive: boolean, ...argv: readonly string[]
     interactive,
   });
   return { code, out, err };
+}
+
+/** Bad input leaves one line on standard error, nothing on standard output, and a code. */
+export function expectRefused(
+  { code, out, err }: Outcome,
+  expected: number,
+  ...words: readonly (string | RegExp)[]
+): void {
+  expect(out).toBe("");
+  expect(err).toMatch(/^gait-kinetics: [^\n]+\n$/);
+  expect(err).not.toMatch(/\s+at .*:\d+:\d+|undefined|\[object/);
+  for (const word of words) expect(err).toMatch(word);
+  expect(code).toBe(expected);
 }
 
 /** A new empty folder outside the project. */

@@ -14,5 +14,20 @@ it.each([
     'leave it out with --ignore "Time" and state --rate, such as "300 Hz"',
   ],
   ['state decimal: "," or', 'state --decimal "," or'],
+  ['with forceOn: "ground" where', "with --force-on ground where"],
+  ["at least two are needed, or sampleRate", 'at least two are needed, or --rate, such as "300 Hz"'],
+  ["x, y and z; state all three in axes", "x, y and z; state all three in --axes"],
+  ['ignore names "Tme"', '--ignore names "Tme"'],
+  ['columns states "a" as "down"', '--columns states "a" as "down"'],
+  ["state a lower cutoff, or no filter", "state a lower --cutoff, or --cutoff none"],
+  [
+    "there are 2 samples; more than 15, the padLength, are needed",
+    "the recording holds 2 samples; at least 16 are needed for the filter",
+  ],
+  [
+    "there are 1 samples; more than 15, the padLength, are needed",
+    "the recording holds 1 sample; at least 16 are needed for the filter",
+  ],
+  ["the recording holds 1 samples; at least", "the recording holds 1 sample; at least"],
   ["mass is 700 kg", "mass is 700 kg"],
 ])("%s", (message, words) => expect(optionWords(message)).toBe(words));

@@ -234,6 +234,24 @@ describe("pages", () => {
     expect(readFileSync(path, "utf8")).toContain("Over 44 strides");
   });
 
+  it("are headed by the file's name, without the folders it lies in", async () => {
+    const path = join(emptyFolder(), "page.htm");
+    await command("analyse", usual, "--report", path, "--from", "1 s");
+    const page = readFileSync(path, "utf8");
+    expect(page).toMatch(/<h1>[^<]*usual\.csv, 1 s to the end[^<]*<\/h1>/);
+    expect(page).not.toContain(folder);
+    await command("compare", usual, ahead, "--report", path);
+    expect(readFileSync(path, "utf8")).not.toContain(folder);
+  });
+
+  it("tell two files of one name apart by their folders", async () => {
+    const [one, two] = [emptyFolder(), emptyFolder()];
+    const text = readFileSync(usual, "utf8");
+    const { out } = await command("compare", fileIn(one, "run.csv", text), fileIn(two, "run.csv", text));
+    const flat = out.replace(/\s+/g, "");
+    for (const place of [one, two]) expect(flat).toContain(`${place}/run.csv`);
+  });
+
   it("are not written where the recording fails", async () => {
     const path = join(emptyFolder(), "page.html");
     await command("analyse", join(folder, "none.csv"), "--report", path);
@@ -301,6 +319,15 @@ describe("help", () => {
       const flat = out.replace(/\n {2}/g, " ");
       for (const sentence of HEALTH_CAUTIONS) expect(flat).toContain(sentence);
       expect(Math.max(...out.split("\n").map((line) => [...line].length))).toBeLessThanOrEqual(80);
+    },
+  );
+
+  it.each([[], ["analyse"], ["compare"], ["demo"], ["metrics"]])(
+    "of %s is printed for -h and help as well",
+    async (...argv) => {
+      const { out } = await command(...argv, "--help");
+      expect(await command(...argv, "-h")).toEqual({ code: 0, out, err: "" });
+      expect(await command("help", ...argv)).toEqual({ code: 0, out, err: "" });
     },
   );
 

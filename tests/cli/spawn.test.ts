@@ -25,3 +25,17 @@ it("as a process: a reader that stops early is no problem", () => {
   const { status, stderr, stdout } = spawn(`set -o pipefail; ${program} metrics | head -n 1`);
   expect({ status, stderr, stdout }).toEqual({ status: 0, stderr: "", stdout: "Vertical\n" });
 });
+
+it("as a process: a full disk behind standard output is one line and exit 1", () => {
+  const table = `${program} metrics > /dev/full`;
+  const { status, stderr } = spawn(table);
+  expect({ status, stderr }).toEqual({
+    status: 1,
+    stderr: "gait-kinetics: standard output: cannot be written: the disk is full\n",
+  });
+});
+
+it("as a process: standard error that cannot be written leaves the code", () => {
+  expect(spawn(`${program} analyse nowhere.csv 2> /dev/full`).status).toBe(1);
+  expect(spawn(`${program} analyse 2> /dev/full`).status).toBe(2);
+});

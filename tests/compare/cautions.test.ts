@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { compareTrials } from "../../src/compare/index.js";
+import { metricById } from "../../src/metrics/index.js";
 import type { Trial } from "../../src/trial/index.js";
 import { type TrialParts, trialOf, typicalStrides } from "./trialOf.js";
 
@@ -22,12 +23,25 @@ it("alike trials: only that two recordings were compared", () =>
   expect(codesOf({}, {})).toEqual(["only-two-recordings"]));
 
 describe("masses", () => {
-  it("mass ratios 1.2 % apart: SI loads are not comparable", () => {
+  it("mass ratios 1.2 % apart: the forces are not on one scale", () => {
     const found = cautionsOf({ massByForce: 70 }, { massByForce: 70.84 }).find(
       ({ code }) => code === "mass-ratios-differ",
     );
-    expect(found?.message).toContain("loads in SI units are not comparable");
-    expect(found?.message).toContain("1.000 in the baseline and 1.012 in the changed trial, 1.2 % apart");
+    expect(found?.message).toContain("the forces are not on one scale");
+    expect(found?.message).toContain("1 in the baseline and 1.012 in the changed trial, 1.2 % apart");
+    expect(found?.values).toEqual({
+      baselineMass: 70,
+      changedMass: 70,
+      baselineMassByForce: 70,
+      changedMassByForce: 70.84,
+    });
+  });
+  it("exactly 1 % apart is allowed, and what is a little more is printed so that it shows", () => {
+    expect(codesOf({}, { massByForce: 70.7 })).not.toContain("mass-ratios-differ");
+    const found = cautionsOf({}, { massByForce: 70.70014 }).find(({ code }) => code === "mass-ratios-differ");
+    expect(found?.message).toContain(
+      "is 1 in the baseline and 1.010002 in the changed trial, 1.0002 % apart where 1 % is allowed",
+    );
   });
   it("0.9 % apart, or both 3.6 % short alike, is nothing to say", () => {
     expect(codesOf({ massByForce: 70 }, { massByForce: 70.63 })).not.toContain("mass-ratios-differ");
@@ -35,7 +49,7 @@ describe("masses", () => {
   });
   it("another stated mass with the same ratio: said, with what it does to SI loads", () => {
     const found = cautionsOf({}, { mass: 75, massByForce: 75 }).find(({ code }) => code === "masses-differ");
-    expect(found?.message).toContain("the stated masses are 70.0 and 75.0 kg");
+    expect(found?.message).toContain("the stated masses are 70 and 75 kg");
   });
   it("stated in one only: the masses by force are held against each other", () => {
     const parts = (massByForce: number): TrialParts => ({
@@ -67,6 +81,24 @@ describe("what else than the technique differs", () => {
     expect(one?.values?.changed).toEqual(other?.values?.baseline);
     expect(one?.values?.baseline).not.toEqual(one?.values?.changed);
   });
+  it.each<[string, TrialParts, TrialParts, string]>([
+    [
+      "threshold",
+      { settings: events(20) },
+      { settings: events(20.0001) },
+      "at 20 N in the baseline and at 20.0001 N",
+    ],
+    ["sampling rate", {}, { settings: { sampleRate: 1000.4 } }, "the sampling rates are 1000 and 1000.4 Hz"],
+    ["slope", {}, { settings: { grade: 0.0050004 } }, "the slopes are 0 and 0.50004 %"],
+    ["mass", {}, { mass: 70.7001, massByForce: 70.7001 }, "the stated masses are 70 and 70.7001 kg"],
+    ["speed", {}, { speed: 3.0600001 }, "the speeds, 3 and 3.0600001 m/s, are more than 2 % apart"],
+  ])("%s: as many digits are printed as show the difference", (_, one, other, words) =>
+    expect(
+      cautionsOf(one, other)
+        .map(({ message }) => message)
+        .join("; "),
+    ).toContain(words),
+  );
   it("both thresholds are said, and there is none for both", () => {
     const comparison = compareTrials(trial(1), trial(2, { settings: events(25) }));
     expect(comparison.settings.threshold).toBeNull();
@@ -94,6 +126,7 @@ describe("bad input", () => {
     [{ settings: { filter: null } }, "no filter"],
     [filter(30), "a 30 Hz filter of order 4"],
     [{ settings: { filter: { cutoff: 50, order: 2 } } }, "a 50 Hz filter of order 2"],
+    [filter(50.0002), "a 50.0002 Hz filter of order 4"],
   ])("refuses trials behind different filters, and names both: %o", (parts, words) => {
     const compare = () => compareTrials(trial(1), trial(2, parts as TrialParts));
     expect(compare).toThrow(expect.objectContaining({ code: "not-comparable" }));
@@ -131,10 +164,44 @@ describe("bad input", () => {
     [change({ source: " " }), "missing-value"],
     [{ smallestDetectableChange: { stride: { value: 1, unit: "N", source: "a table" } } }, "out-of-range"],
     [{ smallestDetectableChange: { peakVerticalForce: 10 } }, "wrong-type"],
+    [{ smallestDetectableChange: { peakVerticalForce: null } }, "wrong-type"],
+    [{ smallestDetectableChange: { peakVerticalForce: ["N"] } }, "wrong-type"],
+    [{ smallestDetectableChange: null }, "wrong-type"],
+    [{ smallestDetectableChange: [] }, "wrong-type"],
+    [{ smallestDetectableChange: 5 }, "wrong-type"],
+    [change({ unit: null }), "unit-mismatch"],
+    [change({ source: 7 }), "missing-value"],
+    [{ metrics: null }, "wrong-type"],
+    [{ metrics: "contactTime" }, "wrong-type"],
+    [{ metrics: ["contactTime"] }, "wrong-type"],
+    [{ metrics: [undefined] }, "wrong-type"],
+    [{ metrics: [metricById("contactTime"), { id: "own" }] }, "wrong-type"],
+    [{ metrics: [{ ...metricById("contactTime"), moreLoad: "up" }] }, "wrong-type"],
   ])("refuses the option %o: %s", (options, code) =>
     expect(() => compareTrials(trial(1), trial(2), options as object)).toThrow(
       expect.objectContaining({ code }),
     ),
+  );
+  it.each([
+    [
+      { smallestDetectableChange: null },
+      "smallestDetectableChange is null; an object is needed that holds { value, unit, source } by metric id",
+    ],
+    [
+      { smallestDetectableChange: { peakVerticalForce: null } },
+      "smallestDetectableChange.peakVerticalForce is null; { value, unit, source } is needed, in N or % or BW, with the source it is from",
+    ],
+    [
+      { metrics: null },
+      'metrics is null; a list of catalogue entries is needed, such as [metricById("contactTime")]',
+    ],
+    [{ metrics: ["contactTime"] }, 'metrics[0] is "contactTime"; a list of catalogue entries is needed'],
+    [
+      { metrics: [metricById("contactTime"), { id: "own" }] },
+      "metrics[1] is an object without id, name, unit, family, component or moreLoad",
+    ],
+  ])("says of %o what is allowed", (options, words) =>
+    expect(() => compareTrials(trial(1), trial(2), options as object)).toThrow(words),
   );
   it("a change in body weights needs the baseline's mass", () =>
     expect(() =>

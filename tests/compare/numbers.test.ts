@@ -1,6 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { compareTrials } from "../../src/compare/index.js";
 import { metricById } from "../../src/metrics/index.js";
+import { differenceInterval } from "../../src/statistics/index.js";
+import { strideValues } from "../../src/trial/index.js";
 import scipy from "../fixtures/compare/comparison.json" with { type: "json" }; // comparison.py, NumPy 2.4.6, SciPy 1.17.1
 import { trialOf } from "./trialOf.js";
 
@@ -121,6 +123,24 @@ it("what the trials are is carried: strides, what they are worth, speeds, masses
   expect(comparison.changed).toMatchObject({ strides: 41, speed: 3.32, mass: 70.3 });
   expect(comparison.baseline.effectiveStrides).toBeLessThan(34);
   expect(comparison.baseline.effectiveStrides).toBeGreaterThan(2);
+});
+
+it("the settings hold, as data, what the readings rest on", () =>
+  expect(comparison.settings).toMatchObject({
+    readingCorrelation: { correctBias: true, shared: true },
+    leastShareOfContacts: 0.9,
+    correlatedAbove: 0.5,
+    smallestDetectableShare: 0.8,
+    massRatioTolerance: 0.01,
+    leastMeanForPercent: 3,
+  }));
+
+it("with the recorded correlation rule alone the reading interval is had again from the strides", () => {
+  const id = "brakingImpulse";
+  const { readingCorrelation, readingLevel } = comparison.settings;
+  const [one, other] = [baseline, changed].map((trial) => strideValues(trial.steps, id));
+  const { interval } = differenceInterval(other ?? [], one ?? [], readingLevel, readingCorrelation);
+  expect(metric(id).readingInterval).toEqual(interval);
 });
 
 it("is plain JSON", () => expect(JSON.parse(JSON.stringify(comparison))).toEqual(comparison));

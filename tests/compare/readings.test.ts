@@ -125,8 +125,10 @@ describe("recorded components", () => {
     expect(components[1]).toEqual({
       component: "anteroposterior",
       metric: null,
+      moreLoad: null,
       reading: null,
       perKilometre: null,
+      missing: "not recorded",
       sentence: "Anteroposterior: not recorded in both trials.",
     });
   });
@@ -203,6 +205,10 @@ describe("what stands in the way of a reading", () => {
     expect(overall.reading).toBe("unsettled");
     expect(metrics).toEqual([]);
   });
+  it("one stride is said in the singular", () =>
+    expect(compareTrials(baseline(1), changed({}, 1)).overall.sentence).toContain(
+      "each trial has 1 stride of the 20 needed",
+    ));
   it("one trial short is enough", () =>
     expect(compareTrials(baseline(19), changed()).overall.sentence).toContain(
       "the baseline has 19 strides of the 20 needed",
@@ -246,6 +252,7 @@ describe("what stands in the way of a reading", () => {
     [3.07, 3, "unsettled"],
     [3, 3.06, "reduced"],
     [3.06, 3, "reduced"],
+    [3, 3.0600001, "unsettled"],
   ])("speeds %d and %d m/s: %s (2 %% is allowed)", (one, other, reading) => {
     const { overall, cautions, components } = compareTrials(
       baseline(40, { speed: one }),
@@ -349,8 +356,25 @@ describe("the limits of a reading", () => {
       "similar",
     );
   });
-  it("where a lower value is more load, a fall reads `higher`", () => {
-    const metric = { ...metricById("peakVerticalForce"), moreLoad: "lower" as const };
+  it("where a lower value is more load, a fall reads `higher`, and the words say that the metric fell", () => {
+    const metric = {
+      ...metricById("peakVerticalForce"),
+      name: "rise time",
+      unit: "s",
+      moreLoad: "lower" as const,
+    };
     expect(vertical(spread(1600, 2), spread(1590, 2), { metrics: [metric] })).toBe("higher");
+    const { overall, components } = compareTrials(
+      trialOf({ peakVerticalForce: spread(0.23, 0.001) }),
+      trialOf({ peakVerticalForce: spread(0.27, 0.001) }),
+      { metrics: [metric] },
+    );
+    expect(overall.sentence).toContain(
+      "the vertical force is lower (rise time +17.4 %, of which less is more load)",
+    );
+    expect(components[0]).toMatchObject({ reading: "lower", moreLoad: "lower" });
+    expect(components[0]?.sentence).toMatch(
+      /^Vertical lower: rise time goes from 0\.23 to 0\.27 s \(\+17\.4 %, .*\), of which less is more load\.$/,
+    );
   });
 });

@@ -6,11 +6,11 @@ const table = (...lines: string[]) => lines.join("\n");
 const refusal = (
   text: string,
   options: ReadCsvOptions = {},
-): { code: string; message: string; where?: string } => {
+): { code: string; message: string; where?: string; argument?: string } => {
   try {
     readCsv(text, options);
   } catch (caught) {
-    return caught as { code: string; message: string; where?: string };
+    return caught as { code: string; message: string; where?: string; argument?: string };
   }
   throw new Error("it was read");
 };
@@ -34,12 +34,72 @@ describe("header", () => {
     expect(force(recording, "forward")[0]).toBe(9.80665);
   });
 
-  it("an option's unit counts before the header's", () => {
-    const recording = readCsv("up [kN]\n700\n710", { sampleRate: 100, units: { up: "N" } });
-    expect(force(recording, "up")).toEqual([700, 710]);
-    expect(recording.cautions).toEqual([
-      expect.objectContaining({ code: "option-over-file", where: "up", values: { file: "kN", option: "N" } }),
-    ]);
+  it("an option's unit is refused where the header states another, and passes where it states the same", () => {
+    const { code, message, where } = refusal("up [kN]\n700\n710", { sampleRate: 100, units: { up: "N" } });
+    expect({ code, where }).toEqual({ code: "conflict", where: 'line 1, column 1 "up [kN]"' });
+    expect(message).toContain('"kN"');
+    for (const unit of ["kN", " kN "]) {
+      const recording = readCsv("up [kN]\n0.7", { sampleRate: 100, units: { up: unit } });
+      expect(force(recording, "up")).toEqual([700]);
+      expect(recording.cautions).toEqual([]);
+    }
+    const moment = readCsv("up [N],free_moment [N·mm]\n1,2000", {
+      sampleRate: 1,
+      units: { free_moment: "N mm" },
+    });
+    expect(freeMoment(moment)).toEqual([2]);
+  });
+
+  it("brackets that hold no unit leave it to the option", () => {
+    const recording = readCsv("up (corrected)\n700", { sampleRate: 1, units: { up: "N" } });
+    expect(force(recording, "up")).toEqual([700]);
+    expect(recording.cautions).toEqual([expect.objectContaining({ code: "option-over-file", where: "up" })]);
+  });
+
+  it.each(["ignore", "units", "columns"] as const)("%s may name columns of the file alone", (option) => {
+    const value = option === "ignore" ? ["Tme"] : { Tme: option === "units" ? "s" : "time" };
+    const error = refusal("time [s],up [N]\n0,1\n1,2", { [option]: value });
+    expect(error).toMatchObject({ code: "out-of-range", argument: option, where: "line 1" });
+    expect(error.message).toBe(
+      `${option} names "Tme", and the file has no such column; line 1 names "time [s]", "up [N]"`,
+    );
+  });
+
+  it("ignores all unknown names, though there may be none", () => {
+    expect(force(readCsv("time [s],up [N]\n0,1\n1,2", { ignore: ["*"] }), "up")).toEqual([1, 2]);
+    expect(force(readCsv("time [s],up [N],EMG\n0,1,5\n1,2,6", { ignore: ["*"] }), "up")).toEqual([1, 2]);
+  });
+
+  it.each(["down", "vertical", "Fw", "other:", ""])("refuses to take a column as %j", (word) => {
+    const error = refusal("Vertical GRF [N]\n1", { sampleRate: 1, columns: { "Vertical GRF": word } });
+    expect(error).toMatchObject({ code: "out-of-range", argument: "columns" });
+    expect(error.message).toContain(`columns states "Vertical GRF" as ${JSON.stringify(word)}`);
+    expect(error.message).toContain("cop_forward");
+    expect(error.message.includes('{ z: "down" }')).toBe(word === "down");
+  });
+
+  it.each([
+    ["time_s", "time"],
+    ["Time stamp", "time"],
+    ["COP AP", "cop_forward"],
+    ["cop_ml", "cop_right"],
+    ["GRF anterior", "forward"],
+    ["ML force", "right"],
+    ["Vertical GRF", "up"],
+    ["torque", "free_moment"],
+  ])("advises to take %j as %s", (name, word) => {
+    expect(refusal(`up [N],${name}\n1,2`, { sampleRate: 1 }).message).toContain(
+      `columns: { "${name}": "${word}" }`,
+    );
+  });
+
+  it("says where the vertical force is itself among what is ignored", () => {
+    const error = refusal("time [s],up [N]\n0,1", { ignore: ["up"] });
+    expect(error).toMatchObject({ code: "missing-channel", argument: "ignore" });
+    expect(error.message).toContain('column 2 "up [N]" holds the vertical force');
+    const axes = { y: "down" } as const;
+    expect(refusal("Fy [N]\n1", { sampleRate: 1, ignore: ["Fy"], axes }).argument).toBe("ignore");
+    expect(refusal("right [N],EMG\n1,2", { sampleRate: 1, ignore: ["EMG"] }).argument).toBeUndefined();
   });
 
   it("columns named by axis go where the axes point, opposite directions change sign", () => {
@@ -116,7 +176,7 @@ describe("header", () => {
     ["missing-channel", Array.from({ length: 40 }, (_, i) => `other:${i}`).join(), {}],
     ["unknown-unit", "up\n1", {}],
     ["unknown-unit", "up [stone]\n1", {}],
-    ["unknown-unit", "up [N]\n1", { units: { up: "constructor" } }],
+    ["unknown-unit", "up\n1", { units: { up: "constructor" } }],
     ["unit-mismatch", "up [kg]\n1", {}],
     ["unit-mismatch", "up [N],cop_right [N]\n1,2", {}],
     ["unknown-axes", "Fz [N]\n1", {}],
@@ -208,6 +268,15 @@ describe("cells", () => {
       const text = `\uFEFF${['"time [s]","up [N]"', '"0","1"', '"1","2"', "", ""].join(end)}`;
       expect(force(readCsv(text), "up")).toEqual([1, 2]);
     }
+  });
+
+  it("counts one cell and one blank cell in the singular", () => {
+    expect(refusal("time [s],up [N]\n0").message).toContain(
+      "line 2 has 1 cell and the header names 2 columns",
+    );
+    expect(refusal("up [N]\n1,2", { sampleRate: 1 }).message).toContain("names 1 column;");
+    expect(readCsv("time [s],up [N]\n0,1\n1,").cautions[0]?.message).toContain("has 1 blank cell of 2");
+    expect(refusal("up [N]\n1").message).toContain("has 1 row and");
   });
 
   it.each<[string, string, string | undefined]>([

@@ -76,6 +76,37 @@ it("names a component that was not recorded", () => {
   expect(comparisonText({ ...own, components })).toContain("Mediolateral: not recorded in both");
 });
 
+it("names a component that was recorded and not compared", () => {
+  const own = exampleComparison();
+  const components = own.components.map((component) =>
+    component.component === "mediolateral" ? { ...component, missing: "not compared" as const } : component,
+  );
+  const text = comparisonText({ ...own, components, metrics: own.metrics.slice(0, 2) });
+  expect(text).toContain("Mediolateral: not compared\n");
+  expect(text).not.toContain("not recorded");
+});
+
+it("says of a metric that grows where the load falls that less of it is more load", () => {
+  const own = exampleComparison();
+  const components = own.components.map((component) =>
+    component.component === "vertical" ? { ...component, moreLoad: "lower" as const } : component,
+  );
+  expect(comparisonText({ ...own, components })).toContain(
+    "Vertical: peak vertical force, N (less of it is more load)\n",
+  );
+});
+
+it("says what a reading needs, from the comparison's own settings", () => {
+  const own = exampleComparison();
+  const text = comparisonText({
+    ...own,
+    settings: { ...own.settings, correlatedAbove: 0.4, leastShareOfContacts: 0.8, massRatioTolerance: 0.02 },
+  }).replace(/\s+/g, " ");
+  expect(text).toContain("40 where successive strides correlate above 0.4");
+  expect(text).toContain("in 80 % of the contacts");
+  expect(text).toContain("mass by force ÷ stated mass within 2 %");
+});
+
 it("names both thresholds where they differ", () => {
   const own = exampleComparison();
   const text = comparisonText({

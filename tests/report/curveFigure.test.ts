@@ -96,6 +96,22 @@ it("draws contacts whose sides are not told apart", () => {
   expect(textOf(curveFigure(trial))).toContain("both feet, 74 contacts");
 });
 
+it("draws a single contact without a band, and says no band", () => {
+  const own = exampleTrial();
+  const one = { ...curve((part) => part, 1000, 1), sd: null };
+  const trial = {
+    ...own,
+    curves: { percent: own.curves.percent, up: { left: one, right: own.curves.up.right! } },
+  };
+  const svg = curveFigure(trial, { side: "left" });
+  expect(curvesOf(svg)).toHaveLength(1);
+  expect(svg).not.toContain("fill-opacity");
+  expect(textOf(svg)).toContain("left, 1 contact");
+  expect(textOf(svg)).not.toMatch(/1 contacts|Bands/);
+  expect(curveFigure(trial).match(/fill-opacity/g)).toHaveLength(1);
+  expect(textOf(curveFigure(trial))).toContain("Bands show one standard deviation between contacts.");
+});
+
 describe("refuses", () => {
   const code = (named: string) => expect.objectContaining({ code: named });
   const own = exampleTrial();

@@ -57,6 +57,24 @@ it("names a component that was not recorded, without a line", () => {
   expect(dotsOf(svg)).toHaveLength(4);
 });
 
+it("names a component that was recorded and not compared, and a metric that grows where the load falls", () => {
+  const own = exampleComparison();
+  const [vertical, , mediolateral] = own.components;
+  if (vertical === undefined || mediolateral === undefined) throw new Error("three components are compared");
+  const text = textOf(
+    differenceFigure({
+      ...own,
+      metrics: own.metrics.slice(0, 2),
+      components: [
+        { ...vertical, moreLoad: "lower" },
+        { ...mediolateral, missing: "not compared" },
+      ],
+    }),
+  );
+  expect(text).toContain(": peak vertical force (less of it is more load)");
+  expect(text).toContain(": not compared");
+});
+
 it("leaves out a line where the baseline is zero", () => {
   const own = exampleComparison();
   const metrics = [compared("peakVerticalForce", "N", 0, 10, 1), ...own.metrics.slice(1)];

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Comparison } from "../../src/compare/index.js";
 import { comparisonHtml, HEALTH_CAUTIONS, trialHtml } from "../../src/report/index.js";
-import type { Trial } from "../../src/trial/index.js";
+import type { Curve, Trial } from "../../src/trial/index.js";
 import { exampleComparison, exampleTrial, summary } from "./examples.js";
 import { isBalanced, tagsOf, textOf } from "./tags.js";
 
@@ -132,6 +132,44 @@ it.each(["shifted", "reduced", "raised", "unsettled", "no clear change"] as cons
     expect(/<h1>(.*?)<\/h1>/.exec(page)?.[1]?.toLowerCase()).toContain(reading);
   },
 );
+
+it.each([
+  ["no clear change", ["vertical"], [], "No clear change per step"],
+  ["no clear change", [], ["vertical"], "No clear change per step"],
+  ["no clear change", [], [], "No clear change"],
+  ["raised", ["vertical"], [], "The load was raised per step"],
+  ["raised", [], ["vertical"], "The load was raised"],
+] as const)("%s, per kilometre lower %j, higher %j: the heading is %s", (reading, lower, higher, heading) => {
+  const own = exampleComparison();
+  const overall = { ...own.overall, reading, perKilometre: { lower, higher, unsettled: [] } };
+  const page = comparisonHtml({ ...own, overall }, exampleTrial(), exampleTrial());
+  expect(/<h1>(.*?)<\/h1>/.exec(page)?.[1]).toBe(heading);
+});
+
+it("names a component that was recorded and not compared", () => {
+  const own = exampleComparison();
+  const components = own.components.map((component) =>
+    component.component === "mediolateral" ? { ...component, missing: "not compared" as const } : component,
+  );
+  const page = comparisonHtml(
+    { ...own, components, metrics: own.metrics.slice(0, 2) },
+    exampleTrial(),
+    exampleTrial(),
+  );
+  expect(page).toMatch(/<th[^>]*>Mediolateral: not compared<\/th>/);
+  expect(page).not.toContain("not recorded");
+});
+
+it("says no band where each foot made one contact", () => {
+  const own = exampleTrial();
+  const single = (one: Curve | undefined): Curve => ({ mean: one?.mean ?? [], sd: null, n: 1 });
+  const { percent, up } = own.curves;
+  const trial = { ...own, curves: { percent, up: { left: single(up.left), right: single(up.right) } } };
+  const caption = /one standard deviation between contacts/i;
+  expect(trialHtml(trial)).not.toMatch(caption);
+  expect(comparisonHtml(exampleComparison(), trial, trial)).not.toMatch(caption);
+  expect(comparisonHtml(exampleComparison(), own, trial)).toMatch(caption);
+});
 
 it("draws what there is where a component, the sides or the mass are missing", () => {
   const own = exampleTrial();

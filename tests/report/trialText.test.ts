@@ -21,6 +21,15 @@ describe("a trial as text", () => {
     expect(lines(text)).toContainEqual(expect.stringMatching(/^Contact threshold +20 N/));
   });
 
+  it("says in how many contacts there is an impact peak, and that it is not known where it is not", () => {
+    expect(lines(text)).toContainEqual(expect.stringMatching(/^Impact peak +in 50 % of contacts$/));
+    const own = exampleTrial();
+    const unknown = trialText({ ...own, summary: { ...own.summary, impactPeakShare: null } });
+    expect(lines(unknown)).toContainEqual(
+      expect.stringMatching(/^Impact peak +not known without a body weight$/),
+    );
+  });
+
   it("shows value ± SD, unit, normalised, left and right of a metric on one line", () => {
     expect(lines(text)).toContainEqual(
       expect.stringMatching(/^ {2}Peak vertical force +1658 ± 32 N +2\.114 BW +1642 +1675$/),

@@ -4,6 +4,7 @@ import { analyseTrial } from "../../trial/index.js";
 import { naming } from "../input/naming.js";
 import { readGround } from "../input/readGround.js";
 import { recordingName } from "../input/recordingName.js";
+import { refuseEmptyWindow } from "../input/refuseEmptyWindow.js";
 import { trialOptions } from "../input/trialOptions.js";
 import type { AnalysisOptions, OutputOptions, RecordingOptions } from "../options/inputOptions.js";
 import { progress } from "../output/progress.js";
@@ -19,6 +20,7 @@ export function analyse(
 ): void {
   const { json, csv, report } = options;
   const settings = trialOptions(options);
+  refuseEmptyWindow(options);
   refuseOverInput(report, [file]);
   progress(terminal, `reading ${file}`);
   const ground = readGround(file, options, options);

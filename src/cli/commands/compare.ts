@@ -1,3 +1,4 @@
+import { basename } from "node:path";
 import { compareTrials } from "../../compare/index.js";
 import { metricsToCsv } from "../../exchange/index.js";
 import type { GroundReaction } from "../../force/index.js";
@@ -5,8 +6,9 @@ import { comparisonHtml, comparisonText } from "../../report/index.js";
 import { type AnalyseTrialOptions, analyseTrial, analyseTrials, type Trial } from "../../trial/index.js";
 import { isGaitKineticsError } from "../../units/index.js";
 import { naming } from "../input/naming.js";
-import { readGround } from "../input/readGround.js";
-import { recordingName } from "../input/recordingName.js";
+import { readGrounds } from "../input/readGrounds.js";
+import { recordingName, recordingPath } from "../input/recordingName.js";
+import { refuseEmptyWindow } from "../input/refuseEmptyWindow.js";
 import { trialOptions } from "../input/trialOptions.js";
 import type { Both } from "../options/both.js";
 import type {
@@ -34,13 +36,17 @@ export function compare(
 ): void {
   const { json, csv, report, minimumStrides, minimumStridesCorrelated } = options;
   const settings = trialOptions(options);
-  refuseOverInput(report, [files.baseline, files.changed]);
   const own = forBoth((which) => statedOf(options, which));
-  const names = forBoth((which) => recordingName(files[which], own[which]));
-  const grounds = forBoth((which) => {
-    progress(terminal, `reading ${names[which]}`);
-    return readGround(files[which], own[which], options);
-  });
+  forBoth((which) => refuseEmptyWindow(own[which]));
+  refuseOverInput(report, [files.baseline, files.changed]);
+  const nameOf =
+    basename(files.baseline) === basename(files.changed) && files.baseline !== files.changed
+      ? recordingPath
+      : recordingName;
+  const names = forBoth((which) => nameOf(files[which], own[which]));
+  const grounds = readGrounds(files, own, options, (which) =>
+    progress(terminal, `reading ${recordingPath(files[which], own[which])}`),
+  );
   progress(terminal, "analysing and comparing");
   const trials = analyseBoth(grounds, files, settings);
   const comparison = compareTrials(trials.baseline, trials.changed, {

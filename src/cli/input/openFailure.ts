@@ -8,6 +8,8 @@ const REASONS: Readonly<Record<string, string>> = {
   EPERM: "this user may not change it",
   EROFS: "the disk can only be read",
   ENOSPC: "the disk is full",
+  ELOOP: "it links to itself",
+  EIO: "the device failed",
   ENAMETOOLONG: "the name is too long",
   ERR_STRING_TOO_LONG: "it is too large to be read as text",
   ERR_FS_FILE_TOO_LARGE: "it is too large to be read",

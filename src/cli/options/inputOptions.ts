@@ -1,7 +1,7 @@
 import { type Command, Option } from "commander";
-import type { Axes, Side, Surface } from "../../recording/index.js";
+import { type Axes, PLAUSIBLE_BOUNDS, type Side, type Surface } from "../../recording/index.js";
 import { type Both, both } from "./both.js";
-import { cutoff, grade, list, pairs, quantity, type Reader, whole, word } from "./readers.js";
+import { axes, cutoff, grade, list, netOrder, page, pairs, quantity, type Reader, word } from "./readers.js";
 
 /** What may differ from recording to recording. */
 export interface RecordingOptions {
@@ -46,9 +46,21 @@ const positive = { positive: true };
 
 /** The options of a recording, in the order of the help: flags, what they say, how they are read. */
 const RECORDING: readonly (readonly [string, string, Reader<unknown>])[] = [
-  ["--mass <quantity>", 'mass of the runner, such as "70 kg" or "154 lb"', quantity("mass", positive)],
-  ["--height <quantity>", 'height of the runner, such as "1.78 m"', quantity("length", positive)],
-  ["--speed <quantity>", 'mean speed, such as "12 km/h" or "3.3 m/s"', quantity("speed", positive)],
+  [
+    "--mass <quantity>",
+    'mass of the runner, such as "70 kg" or "154 lb"',
+    quantity("mass", { positive: true, plausible: PLAUSIBLE_BOUNDS.mass }),
+  ],
+  [
+    "--height <quantity>",
+    'height of the runner, such as "1.78 m"',
+    quantity("length", { positive: true, plausible: PLAUSIBLE_BOUNDS.height }),
+  ],
+  [
+    "--speed <quantity>",
+    'mean speed, such as "12 km/h" or "3.3 m/s"',
+    quantity("speed", { positive: true, plausible: PLAUSIBLE_BOUNDS.speed }),
+  ],
   ["--surface <word>", "what the foot lands on: belt or ground", word("belt", "ground")],
   ["--grade <slope>", 'slope of the surface, uphill positive, such as "2 %"', grade],
   ["--first-foot <side>", "foot of the first complete contact: left or right", word("left", "right")],
@@ -91,7 +103,7 @@ export function addAnalysisOptions(command: Command): Command {
     new Option(
       "--axes <pairs>",
       "where the axes of the file point, seen by the runner, such as x=forward,y=up,z=right; the other words are backward, down, left",
-    ).argParser(pairs),
+    ).argParser(axes),
     new Option(
       "--units <pairs>",
       'units of columns whose heading has none: "Fx=N,COPx=mm,Ty=N mm"',
@@ -118,7 +130,7 @@ export function addAnalysisOptions(command: Command): Command {
       "--cutoff <quantity>",
       'low-pass filter, -3 dB of the net response, or none (default "50 Hz")',
     ).argParser(cutoff),
-    new Option("--order <number>", "net order of the filter, even (default 4)").argParser(whole(2)),
+    new Option("--order <number>", "net order of the filter, even (default 4)").argParser(netOrder),
   ].reduce((to, option) => to.addOption(option), command);
 }
 
@@ -127,5 +139,5 @@ export function addOutputOptions(command: Command, csv: string): Command {
   return command
     .addOption(new Option("--json", "print every number and setting as JSON").conflicts("csv"))
     .addOption(new Option("--csv", `print ${csv} as CSV`))
-    .addOption(new Option("--report <file>", "write a page to read and print, FILE.html"));
+    .addOption(new Option("--report <file>", "write a page to read and print, FILE.html").argParser(page));
 }

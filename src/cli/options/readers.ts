@@ -1,6 +1,8 @@
 import { InvalidArgumentError } from "commander";
-import { isGaitKineticsError } from "../../units/index.js";
+import { type Axes, axisMapping, PLAUSIBLE_BOUNDS } from "../../recording/index.js";
+import { isGaitKineticsError, type NumberBounds, requireNumber } from "../../units/index.js";
 import { parseQuantity } from "../../units/parse/index.js";
+import { optionWords } from "../output/optionWords.js";
 
 /** Turns what was typed for an option into its value. */
 export type Reader<T> = (text: string) => T;
@@ -15,10 +17,10 @@ const EXAMPLES = {
   time: '"15 s"',
 } as const;
 
-/** Reads a quantity with its unit into SI. */
+/** Reads a quantity with its unit into SI; `plausible` are bounds that hold for every recording. */
 export function quantity(
   dimension: keyof typeof EXAMPLES,
-  bounds: { readonly positive: boolean },
+  bounds: { readonly positive: boolean; readonly plausible?: NumberBounds },
 ): Reader<number> {
   return (text) => {
     const value = refusingAsUsage(() => parseQuantity(text, dimension));
@@ -27,7 +29,7 @@ export function quantity(
         `It must be ${bounds.positive ? "above" : "at least"} zero, such as ${EXAMPLES[dimension]}.`,
       );
     }
-    return value;
+    return refusingAsUsage(() => requireNumber("It", value, bounds.plausible));
   };
 }
 
@@ -51,11 +53,21 @@ export function whole(least: number): Reader<number> {
   };
 }
 
+/** Reads the net order of a filter that runs forward and backward. */
+export function netOrder(text: string): number {
+  const value = whole(2)(text);
+  if (value % 2 !== 0 || value > 100) {
+    throw new InvalidArgumentError("It must be even, as both passes share it, from 2 to 100.");
+  }
+  return value;
+}
+
 /** Reads a slope: `2 %` or `0.02`, uphill positive. */
 export function grade(text: string): number {
   const match = /^\s*([+-]?\d+(?:\.\d+)?)\s*(%?)\s*$/.exec(text);
   if (match === null) throw new InvalidArgumentError('It must be rise over run, such as "2 %" or 0.02.');
-  return Number(match[1]) / (match[2] === "%" ? 100 : 1);
+  const slope = Number(match[1]) / (match[2] === "%" ? 100 : 1);
+  return refusingAsUsage(() => requireNumber("It", slope, PLAUSIBLE_BOUNDS.grade));
 }
 
 /** Reads a cutoff, or the word `none`. */
@@ -83,7 +95,35 @@ export function pairs(text: string): Readonly<Record<string, string>> {
   });
   if (read.length === 0)
     throw new InvalidArgumentError("It must be NAME=VALUE pairs with commas between them.");
+  const names = read.map(([name]) => name);
+  const twice = names.find((name, i) => names.indexOf(name) < i);
+  if (twice !== undefined) {
+    throw new InvalidArgumentError(`"${twice}" stands twice; each name takes one value.`);
+  }
   return Object.fromEntries(read);
+}
+
+/** Reads where the axes of a file point. */
+export function axes(text: string): Axes {
+  const stated = pairs(text) as Axes;
+  refusingAsUsage(() => axisMapping(stated));
+  return stated;
+}
+
+/** Reads the name of a page. */
+export function page(text: string): string {
+  if (!/[^/\\]\.html?$/i.test(text)) {
+    throw new InvalidArgumentError(
+      "It must be a file name that ends in .html or .htm: a page for a browser.",
+    );
+  }
+  return text;
+}
+
+/** Reads the name of a folder. */
+export function folder(text: string): string {
+  if (text.trim() === "") throw new InvalidArgumentError('It must name a folder; "." is the one you are in.');
+  return text;
 }
 
 const refusingNegative = quantity("frequency", { positive: true });
@@ -93,7 +133,12 @@ function refusingAsUsage<T>(read: () => T): T {
   try {
     return read();
   } catch (caught) {
-    if (isGaitKineticsError(caught)) throw new InvalidArgumentError(`${caught.message}.`);
+    if (isGaitKineticsError(caught))
+      throw new InvalidArgumentError(`${sentence(optionWords(caught.message))}.`);
     throw caught;
   }
+}
+
+function sentence(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
 }

@@ -14,8 +14,17 @@ export function writeFileWhole(path: string, text: string): void {
     writeFileSync(temporary, text, { flag: "wx" });
     renameSync(temporary, path);
   } catch (caught) {
-    rmSync(temporary, { force: true });
+    remove(temporary);
     fail("out-of-range", `${path}: cannot be written: ${openFailure(caught)}`, { where: path });
+  }
+}
+
+/** What stopped the writing may stop this too, and is the one to report. */
+function remove(path: string): void {
+  try {
+    rmSync(path, { force: true });
+  } catch {
+    // Nothing was written there, or nothing can be done about it.
   }
 }
 

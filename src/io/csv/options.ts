@@ -8,7 +8,7 @@ export interface ReadCsvOptions {
    * refused without it.
    */
   readonly axes?: Axes | null | undefined;
-  /** Units of columns by their name, where the header does not state them: `{ Fx: "N", COPx: "mm" }`. */
+  /** Units of columns by their name, where the header does not state them: `{ Fx: "N", COPx: "mm" }`; one that it does is not overruled. */
   readonly units?: Readonly<Record<string, string>> | undefined;
   /** The reader's name for columns that have another: `{ "Vertical GRF": "up" }`. */
   readonly columns?: Readonly<Record<string, string>> | undefined;

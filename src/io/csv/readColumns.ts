@@ -1,16 +1,17 @@
-import { type AxisMapping, axisMapping, type Direction } from "../../recording/index.js";
-import { type Caution, type Complete, type Dimension, fail, unitFactor } from "../../units/index.js";
+import { type AxisMapping, axisMapping } from "../../recording/index.js";
+import {
+  type Caution,
+  type Complete,
+  type Dimension,
+  fail,
+  type UnitFactor,
+  unitFactor,
+} from "../../units/index.js";
 import type { ReadCsvOptions } from "./options.js";
+import { refuseUnmatchedNames, UNKNOWN_NAMES } from "./refuseUnmatchedNames.js";
+import { AXIS_NAMES, type ColumnRole, OWN_NAMES, roleOf } from "./roleOf.js";
+import { splitUnit } from "./splitUnit.js";
 import { plainName, quoted } from "./words.js";
-
-/** What becomes of a column. `zero`: it must hold nothing but zeros and is dropped. */
-export type ColumnRole =
-  | { readonly kind: "time" }
-  | { readonly kind: "force"; readonly direction: Direction }
-  | { readonly kind: "centre-of-pressure"; readonly direction: "forward" | "right" }
-  | { readonly kind: "free-moment" }
-  | { readonly kind: "zero"; readonly reason: string }
-  | { readonly kind: "other"; readonly name: string };
 
 /** One column that is read. */
 export interface Column {
@@ -37,11 +38,6 @@ export interface Columns {
   readonly cautions: readonly Caution[];
 }
 
-/** Among the names to ignore it stands for every name this reader does not know. */
-const UNKNOWN_NAMES = "*";
-const OWN_NAMES = "time, forward, up, right, cop_forward, cop_right, free_moment";
-const AXIS_NAMES = "Fx, Fy, Fz, COPx, COPy, COPz, Tx, Ty, Tz";
-
 /** Reads the header row: what each column holds, in which unit and along which direction. */
 export function readColumns(
   header: readonly string[],
@@ -67,12 +63,14 @@ export function readColumns(
   }
   let width = header.length;
   while (width > 0 && header[width - 1]?.trim() === "") width--;
-  const columns = header
-    .slice(0, width)
+  const named = header.slice(0, width);
+  refuseUnmatchedNames(named, line, options);
+  const columns = named
     .map((cell, index) => readColumn(cell, index, line, mapping, options, cautions))
     .filter((column) => column !== null);
   refuseDuplicates(columns, line);
   if (!columns.some(({ role }) => role.kind === "force" && role.direction === "up")) {
+    refuseIgnoredVertical(named, line, mapping, options);
     const names = header.slice(0, 12).map((cell) => quoted(cell.trim()));
     fail(
       "missing-channel",
@@ -93,7 +91,7 @@ function readColumn(
 ): Column | null {
   const text = cell.trim();
   const [name, stated] = splitUnit(text);
-  if (options.ignore.includes(text) || options.ignore.includes(name)) return null;
+  if (isIgnored(cell, options)) return null;
   const ofOption = (map: Readonly<Record<string, string>>): string | undefined =>
     [text, name].filter((key) => Object.hasOwn(map, key)).map((key) => map[key])[0];
   const label = `column ${index + 1} ${quoted(text)}`;
@@ -107,9 +105,10 @@ function readColumn(
   const given = ofOption(options.units);
   const unit = (given ?? stated).trim();
   if (given !== undefined && stated.trim() !== "" && stated.trim() !== unit) {
+    refuseOtherUnit(name, stated.trim(), unit, where);
     cautions.push({
       code: "option-over-file",
-      message: `the file states the unit of ${label} as ${quoted(stated.trim())}, the option as ${quoted(unit)}; the option was used`,
+      message: `the brackets of ${label} hold ${quoted(stated.trim())}, which is no known unit; the unit of the option, ${quoted(unit)}, was used`,
       where: name,
       values: { file: stated.trim(), option: unit },
     });
@@ -130,14 +129,49 @@ function readColumn(
   return { ...column, unit: si, factor: toSi * sign * (turned ? -1 : 1) };
 }
 
-/** Splits `up [N]` and `up (N)` into name and unit; the unit is empty where none is stated. */
-function splitUnit(text: string): readonly [name: string, unit: string] {
-  const opening = text.endsWith("]")
-    ? text.lastIndexOf("[")
-    : text.endsWith(")")
-      ? text.lastIndexOf("(")
-      : -1;
-  return opening < 0 ? [text, ""] : [text.slice(0, opening).trim(), text.slice(opening + 1, -1)];
+function isIgnored(cell: string, { ignore }: Complete<ReadCsvOptions>): boolean {
+  const text = cell.trim();
+  return ignore.includes(text) || ignore.includes(splitUnit(text)[0]);
+}
+
+/** A heading's unit is the file's own statement; an option may repeat it. Brackets may hold other words. */
+function refuseOtherUnit(name: string, stated: string, given: string, where: string): void {
+  const [inFile, inOption] = [stated, given].map(unitOrNull);
+  if (inFile == null) return;
+  if (inFile.dimension === inOption?.dimension && inFile.toSi === inOption.toSi) return;
+  fail(
+    "conflict",
+    `${where} states ${quoted(stated)} in its heading, and the option another unit, as units: { ${quoted(name)}: ${quoted(given)} }; leave the option out, or correct the heading if it is wrong`,
+    { argument: "units", where, values: { file: stated, option: given } },
+  );
+}
+
+function unitOrNull(name: string): UnitFactor | null {
+  try {
+    return unitFactor(name);
+  } catch {
+    return null;
+  }
+}
+
+function refuseIgnoredVertical(
+  named: readonly string[],
+  line: number,
+  mapping: AxisMapping | null,
+  options: Complete<ReadCsvOptions>,
+): void {
+  const axis = (["x", "y", "z"] as const).find((name) => mapping?.[name]?.direction === "up");
+  const vertical = ["up", `f${axis}`, `f_${axis}`, `force${axis}`, `force_${axis}`];
+  const index = named.findIndex(
+    (cell) => isIgnored(cell, options) && vertical.includes(plainName(splitUnit(cell.trim())[0])),
+  );
+  if (index < 0) return;
+  const where = `line ${line}, column ${index + 1} ${quoted((named[index] as string).trim())}`;
+  fail(
+    "missing-channel",
+    `${where} holds the vertical force, which is needed, and is left out by ignore: [${options.ignore.map(quoted).join(", ")}]`,
+    { argument: "ignore", where },
+  );
 }
 
 function refuseWithoutUnit(name: string, dimension: Dimension, where: string): never {
@@ -151,89 +185,24 @@ function refuseWithoutUnit(name: string, dimension: Dimension, where: string): n
   );
 }
 
-/** What a name stands for, what it must measure (`null`: anything), and the sign that brings it to the library's frame. */
-interface NamedRole {
-  readonly role: ColumnRole;
-  readonly dimension: Dimension | null;
-  readonly sign: 1 | -1;
-}
-
-/** The role of a name; `null` where this reader knows none by it. */
-function roleOf(name: string, where: string, mapping: AxisMapping | null): NamedRole | null {
-  if (/^other:./i.test(name)) {
-    return { role: { kind: "other", name: name.slice("other:".length).trim() }, dimension: null, sign: 1 };
-  }
-  const plain = plainName(name);
-  switch (plain) {
-    case "time":
-    case "t":
-      return { role: { kind: "time" }, dimension: "time", sign: 1 };
-    case "forward":
-    case "up":
-    case "right":
-      return { role: { kind: "force", direction: plain }, dimension: "force", sign: 1 };
-    case "cop_forward":
-      return { role: { kind: "centre-of-pressure", direction: "forward" }, dimension: "length", sign: 1 };
-    case "cop_right":
-      return { role: { kind: "centre-of-pressure", direction: "right" }, dimension: "length", sign: 1 };
-    case "free_moment":
-      return { role: { kind: "free-moment" }, dimension: "moment", sign: 1 };
-  }
-  const named = /^(f|force|cop|t)_?([xyz])$/.exec(plain);
-  if (named === null) return null;
-  return axisRole(named[1] as string, named[2] as "x" | "y" | "z", where, mapping);
-}
-
 function refuseUnknown(name: string, where: string): never {
   fail(
     "unreadable-file",
-    `${where} is no name this reader knows; known are ${OWN_NAMES}, and with axes stated ${AXIS_NAMES}: leave it out with ignore: [${quoted(name)}], or say which it is with columns: { ${quoted(name)}: "up" }`,
+    `${where} is no name this reader knows; known are ${OWN_NAMES.join(", ")}, and with axes stated ${AXIS_NAMES}: leave it out with ignore: [${quoted(name)}], or say which it is with columns: { ${quoted(name)}: "${likelyName(name)}" }`,
     { argument: "columns", where, values: { given: name } },
   );
 }
 
-/** The role of a column named by an axis. */
-function axisRole(
-  prefix: string,
-  axis: "x" | "y" | "z",
-  where: string,
-  mapping: AxisMapping | null,
-): NamedRole {
-  const mapped = mapping?.[axis];
-  if (mapped === undefined) {
-    fail(
-      "unknown-axes",
-      `${where} is named by axis ${axis}, and where that points is not stated; state it as axes: { x: "right", y: "forward", z: "up" } with the file's own directions (forward, backward, up, down, right, left)`,
-      { argument: "axes", where },
-    );
-  }
-  const { direction, sign } = mapped;
-  if (prefix === "f" || prefix === "force") {
-    return { role: { kind: "force", direction }, dimension: "force", sign };
-  }
-  if (prefix === "cop") {
-    if (direction !== "up")
-      return { role: { kind: "centre-of-pressure", direction }, dimension: "length", sign };
-    const reason = "the centre of pressure lies on the ground, at height 0";
-    return { role: { kind: "zero", reason }, dimension: "length", sign };
-  }
-  if (direction !== "up") {
-    const reason = "a free moment turns about the vertical alone";
-    return { role: { kind: "zero", reason }, dimension: "moment", sign };
-  }
-  const handedness = mapping?.handedness ?? null;
-  if (handedness === null) {
-    fail(
-      "unknown-axes",
-      `${where} is a moment, whose sign needs the directions of x, y and z; state all three in axes`,
-      { argument: "axes", where },
-    );
-  }
-  return {
-    role: { kind: "free-moment" },
-    dimension: "moment",
-    sign: sign * handedness > 0 ? 1 : -1,
-  };
+/** What a name most likely stands for, as an example of how to say it. */
+function likelyName(name: string): string {
+  const plain = `_${plainName(name)}_`;
+  if (/time|_t_|stamp/.test(plain)) return "time";
+  const across = /right|left|later|medi|_ml_/.test(plain);
+  const along = /forward|fore|anter|poster|brak|_ap_/.test(plain);
+  if (/cop|pressure/.test(plain)) return across ? "cop_right" : "cop_forward";
+  if (/moment|torque/.test(plain)) return "free_moment";
+  if (along) return "forward";
+  return across ? "right" : "up";
 }
 
 function usualUnit(dimension: Dimension): string {

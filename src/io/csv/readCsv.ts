@@ -18,8 +18,9 @@ import { READ_CSV_DEFAULTS, type ReadCsvOptions } from "./options.js";
 import { type Column, readColumns } from "./readColumns.js";
 import { readComments, type Statements } from "./readComments.js";
 import { readTable, type Table } from "./readTable.js";
+import { AXIS_NAMES, isKnownName, OWN_NAMES } from "./roleOf.js";
 import { timeGrid } from "./timeGrid.js";
-import { quoted } from "./words.js";
+import { counted, quoted } from "./words.js";
 
 /**
  * Largest value, in m or N·m, of a column that must be zero and is dropped: the height of the centre of pressure, a
@@ -48,7 +49,9 @@ export const ZERO_TOLERANCE: number = 0.001;
  * @param options - {@link READ_CSV_DEFAULTS} where left out.
  * @throws GaitKineticsError `unreadable-file`: empty, ragged, a cell that is no number, an unknown or repeated column;
  * `missing-channel`: no vertical force; `unknown-axes`; `unknown-unit`; `unit-mismatch`; `uneven-time`; `too-short`: one
- * row and no rate; `missing-value`: neither times nor rate; `out-of-range`: an implausible mass, height, speed or grade;
+ * row and no rate; `missing-value`: neither times nor rate; `out-of-range`: an implausible mass, height, speed or grade, a name
+ * in `ignore`, `units` or `columns` that no column has, or a word in `columns` that is none of the names above;
+ * `conflict`: a unit in `units` other than the header's;
  * `unknown-option`; `wrong-type`; `not-finite`.
  * @example
  * readCsv("# mass: 70 kg\ntime [s],up [N]\n0,0\n0.001,12.5\n0.002,30").sampleRate // 1000
@@ -111,7 +114,20 @@ function checkedOptions(options: ReadCsvOptions): Complete<ReadCsvOptions> {
       });
     }
   }
+  for (const [name, word] of Object.entries(settings.columns)) if (!isKnownName(word)) refuseWord(name, word);
   return settings;
+}
+
+function refuseWord(name: string, word: string): never {
+  const turned =
+    word === "down" || word === "backward" || word === "left"
+      ? `; a column that points ${word} is named by an axis, as columns: { ${quoted(name)}: "Fz" } with axes: { z: "${word}" }`
+      : "";
+  fail(
+    "out-of-range",
+    `columns states ${quoted(name)} as ${quoted(word)}, which this reader does not know; known are ${OWN_NAMES.join(", ")}, with axes stated ${AXIS_NAMES}, and "other:" with a name${turned}`,
+    { argument: "columns", values: { column: name, given: word, allowed: OWN_NAMES } },
+  );
 }
 
 /** Puts what the caller states over what the file states, and says where they differ. */
@@ -148,7 +164,7 @@ function gridOf(
     if (stated !== null) return { sampleRate: stated, startTime: 0 };
     fail(
       "missing-value",
-      `the file has ${rows} rows and neither a column "time [s]" nor a rate; state sampleRate, in Hz, or write "# sample rate: 1000 Hz" into the file`,
+      `the file has ${counted(rows, "row")} and neither a column "time [s]" nor a rate; state sampleRate, in Hz, or write "# sample rate: 1000 Hz" into the file`,
       { argument: "sampleRate" },
     );
   }
@@ -219,7 +235,7 @@ function gapsOf(samples: Float64Array, { label, name }: Column, lineOf: (row: nu
   return [
     {
       code: "gap",
-      message: `${label} has ${count} blank cells of ${samples.length}, the first in line ${line}; fill them before the force is used`,
+      message: `${label} has ${counted(count, "blank cell")} of ${samples.length}, the first in line ${line}; fill them before the force is used`,
       where: name,
       values: { count, line },
     },

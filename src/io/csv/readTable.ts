@@ -4,6 +4,7 @@ import { lineAt, nextLine } from "./lines.js";
 import { type NumberReader, numberReader } from "./numberReader.js";
 import type { Column, Columns } from "./readColumns.js";
 import type { CommentLine } from "./readComments.js";
+import { counted } from "./words.js";
 
 /** The numbers of a table, as written: one array a column, NaN where a cell is blank. */
 export interface Table {
@@ -148,7 +149,7 @@ function checkWidth(cells: readonly string[], { width, widest }: Columns, text: 
   const where = `line ${lineAt(text, start)}`;
   fail(
     "unreadable-file",
-    `${where} has ${cells.length} cells and the header names ${width} columns; every row must have one cell for each`,
+    `${where} has ${counted(cells.length, "cell")} and the header names ${counted(width, "column")}; every row must have one cell for each`,
     { where, values: { given: cells.length, allowed: width } },
   );
 }

@@ -3,6 +3,11 @@ export function quoted(text: string): string {
   return JSON.stringify(text.length > 40 ? `${text.slice(0, 39)}…` : text);
 }
 
+/** A number and what it counts, in the singular for one. */
+export function counted(count: number, what: string): string {
+  return `${count} ${what}${count === 1 ? "" : "s"}`;
+}
+
 /** Brings names that differ in case, spaces, hyphens, dots and underscores only to one form. */
 export function plainName(text: string): string {
   return text

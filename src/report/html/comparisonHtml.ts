@@ -1,6 +1,6 @@
 import type { Comparison, ComponentComparison, ComponentName, OverallReading } from "../../compare/index.js";
 import type { Metric } from "../../metrics/index.js";
-import type { Trial } from "../../trial/index.js";
+import type { Curve, Trial } from "../../trial/index.js";
 import { withDefaults } from "../../units/index.js";
 import { curveFigure } from "../figures/curveFigure.js";
 import { differenceFigure } from "../figures/differenceFigure.js";
@@ -172,10 +172,13 @@ function curves(key: MetricGroup["key"], baseline: Trial, changed: Trial): strin
   const drawings = sidesOfBoth(key, baseline, changed).map((side) =>
     curveFigure(baseline, { component: key, changed, side, unit, ...PANEL }),
   );
-  return figureBlock(
-    drawings,
-    "Mean curves of stance, baseline solid and changed dashed; the bands are one standard deviation between contacts.",
+  const all = [baseline, changed].flatMap((trial): Curve[] =>
+    Object.values(trial.curves[CHANNELS[key]] ?? {}),
   );
+  const bands = all.some(({ sd }) => sd !== null)
+    ? "; the bands are one standard deviation between contacts"
+    : "";
+  return figureBlock(drawings, `Mean curves of stance, baseline solid and changed dashed${bands}.`);
 }
 
 /** Feet that both trials tell apart; `null` for the curve of both feet where neither does. */
