@@ -41,7 +41,7 @@ export const BRAKING_LOADING_RATE_DEFAULTS: Complete<BrakingLoadingRateOptions> 
  * @param ground - Force in the library's frame, already filtered.
  * @param step - The step to measure; its contact alone is used.
  * @param options - Window and rule; {@link BRAKING_LOADING_RATE_DEFAULTS} where left out.
- * @throws GaitKineticsError `missing-channel`: no forward force; `out-of-range`: window not rising within 0 to 1, share
+ * @throws GaitKineticsError `wrong-type`: no contact; `missing-channel`: no forward force; `out-of-range`: window not rising within 0 to 1, share
  * not in 0 to 1, contact outside the recording.
  * @example
  * const force = { up: new Float64Array(5), forward: new Float64Array([0, -200, 0, 160, 0]) };

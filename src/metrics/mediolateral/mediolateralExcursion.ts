@@ -18,7 +18,7 @@ import { strideTime } from "../timing/strideTime.js";
  * Source: law (Newton's second); the mean taken off over whole strides is common practice.
  * @param ground - Force in the library's frame.
  * @param step - The step to measure; its contact and the next one of the same side are used.
- * @throws GaitKineticsError `missing-channel`: no rightward force; `missing-value`: no mass, which a whole stride always
+ * @throws GaitKineticsError `wrong-type`: no contact; `missing-channel`: no rightward force; `missing-value`: no mass, which a whole stride always
  * gives; `out-of-range`: the contacts are not in order within the recording.
  * @example
  * const force = { up: new Float64Array(5), right: new Float64Array([0, 70, 0, -70, 0]) };

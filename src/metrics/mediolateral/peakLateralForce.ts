@@ -15,7 +15,7 @@ import { requireForce } from "../common/requireForce.js";
  * Source: common practice.
  * @param ground - Force in the library's frame, already filtered.
  * @param step - The step to measure; its contact alone is used.
- * @throws GaitKineticsError `missing-channel`: no rightward force; `out-of-range`: the contact does not rise within the
+ * @throws GaitKineticsError `wrong-type`: no contact; `missing-channel`: no rightward force; `out-of-range`: the contact does not rise within the
  * recording.
  * @example
  * const force = { up: new Float64Array(5), right: new Float64Array([0, 40, 0, -80, 0]) };

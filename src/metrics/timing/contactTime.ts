@@ -12,7 +12,7 @@ import { requireContact } from "../common/requireContact.js";
  * Source: common practice.
  * @param ground - Force in the library's frame.
  * @param step - The step to measure; its contact alone is used.
- * @throws GaitKineticsError `out-of-range`: the contact does not rise within the recording.
+ * @throws GaitKineticsError `wrong-type`: no contact; `out-of-range`: the contact does not rise within the recording.
  * @example
  * const first = { ...contact, initialContact: 0.25, toeOff: 0.5 };
  * contactTime(ground, { contact: first }); // 0.25

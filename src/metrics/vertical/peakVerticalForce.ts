@@ -14,7 +14,7 @@ import { requireContact } from "../common/requireContact.js";
  * Source: common practice.
  * @param ground - Force in the library's frame, already filtered.
  * @param step - The step to measure; its contact alone is used.
- * @throws GaitKineticsError `out-of-range`: the contact does not rise within the recording, or holds no sample.
+ * @throws GaitKineticsError `wrong-type`: no contact; `out-of-range`: the contact does not rise within the recording, or holds no sample.
  * @example
  * const force = { up: new Float64Array([0, 900, 1700, 800, 0]) };
  * const whole = { ...contact, initialContact: 0, toeOff: 0.4 };

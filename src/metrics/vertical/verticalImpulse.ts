@@ -13,7 +13,7 @@ import { requireContact } from "../common/requireContact.js";
  * Source: law (impulse = change of momentum).
  * @param ground - Force in the library's frame.
  * @param step - The step to measure; its contact alone is used.
- * @throws GaitKineticsError `out-of-range`: the contact does not rise within the recording.
+ * @throws GaitKineticsError `wrong-type`: no contact; `out-of-range`: the contact does not rise within the recording.
  * @example
  * const force = { up: new Float64Array([0, 1000, 0]) };
  * const whole = { ...contact, initialContact: 0, toeOff: 0.5 };

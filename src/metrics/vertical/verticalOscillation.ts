@@ -18,7 +18,7 @@ import { strideTime } from "../timing/strideTime.js";
  * Source: law (Newton's second); the mean taken off over whole strides is common practice.
  * @param ground - Force in the library's frame.
  * @param step - The step to measure; its contact and both neighbours are used.
- * @throws GaitKineticsError `missing-value`: no mass, which a whole stride always gives; `out-of-range`: contact or
+ * @throws GaitKineticsError `wrong-type`: no contact; `missing-value`: no mass, which a whole stride always gives; `out-of-range`: contact or
  * neighbours not in order within the recording.
  * @example
  * const up = new Float64Array([0, 1400, 0, 1400, 0]);

@@ -15,7 +15,7 @@ import { requireContact } from "../common/requireContact.js";
  * Source: half sine with the peak (π/2) × mean force from Morin et al. 2005, J Appl Biomech 21:167; R² is common practice.
  * @param ground - Force in the library's frame, already filtered.
  * @param step - The step to measure; its contact alone is used.
- * @throws GaitKineticsError `out-of-range`: the contact does not rise within the recording.
+ * @throws GaitKineticsError `wrong-type`: no contact; `out-of-range`: the contact does not rise within the recording.
  * @example
  * const force = { up: new Float64Array([0, 1, 2, 1, 0]) };
  * const whole = { ...contact, initialContact: 0, toeOff: 1 };

@@ -21,7 +21,7 @@ import { strideTime } from "../timing/strideTime.js";
  * Source: law; sums of positive increments as in Cavagna, Thys & Zamboni 1976, J Physiol 262:639 (abstract).
  * @param ground - Force in the library's frame; speed, surface, grade and gravity are read.
  * @param step - The step to measure; its contact and both neighbours are used.
- * @throws GaitKineticsError `missing-channel`: no forward force; `missing-value`: speed or surface not stated;
+ * @throws GaitKineticsError `wrong-type`: no contact; `missing-channel`: no forward force; `missing-value`: speed or surface not stated;
  * `out-of-range`: speed not above 0, contacts not in order within the recording.
  * @example
  * const force = { up: new Float64Array([0, 1400, 0, 1400, 0]), forward: new Float64Array([-70, 70, -70, 70, -70]) };
