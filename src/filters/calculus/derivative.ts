@@ -1,11 +1,5 @@
-import {
-  type Complete,
-  fail,
-  type Hertz,
-  requireFiniteSamples,
-  requireNumber,
-  withDefaults,
-} from "../../units/index.js";
+import { type Complete, type Hertz, withDefaults } from "../../units/index.js";
+import { requireDifferences } from "./requireDifferences.js";
 
 /** How {@link derivative} treats the first and last sample. */
 export interface DerivativeOptions {
@@ -39,22 +33,8 @@ export function derivative(
   options: DerivativeOptions = {},
 ): Float64Array {
   const { endOrder } = withDefaults(DERIVATIVE_DEFAULTS, options);
-  if (endOrder !== 1 && endOrder !== 2) {
-    fail("out-of-range", `endOrder is ${String(endOrder)}; it must be 1 or 2`, { argument: "endOrder" });
-  }
-  requireNumber("sampleRate", sampleRate, { above: 0, unit: "Hz" });
-  requireFiniteSamples("samples", samples);
+  requireDifferences(samples, sampleRate, endOrder, 1);
   const count = samples.length;
-  if (count <= endOrder) {
-    fail(
-      "too-short",
-      `there are ${count} samples; at least ${endOrder + 1} are needed at end order ${endOrder}`,
-      {
-        argument: "samples",
-        values: { length: count },
-      },
-    );
-  }
   const slopes = new Float64Array(count);
   const half = sampleRate / 2;
   for (let i = 1; i < count - 1; i++) {

@@ -1,11 +1,5 @@
-import {
-  type Complete,
-  fail,
-  type Hertz,
-  requireFiniteSamples,
-  requireNumber,
-  withDefaults,
-} from "../../units/index.js";
+import { type Complete, type Hertz, withDefaults } from "../../units/index.js";
+import { requireDifferences } from "./requireDifferences.js";
 
 /** How {@link secondDerivative} treats the first and last sample. */
 export interface SecondDerivativeOptions {
@@ -39,22 +33,8 @@ export function secondDerivative(
   options: SecondDerivativeOptions = {},
 ): Float64Array {
   const { endOrder } = withDefaults(SECOND_DERIVATIVE_DEFAULTS, options);
-  if (endOrder !== 1 && endOrder !== 2) {
-    fail("out-of-range", `endOrder is ${String(endOrder)}; it must be 1 or 2`, { argument: "endOrder" });
-  }
-  requireNumber("sampleRate", sampleRate, { above: 0, unit: "Hz" });
-  requireFiniteSamples("samples", samples);
+  requireDifferences(samples, sampleRate, endOrder, 2);
   const count = samples.length;
-  if (count < endOrder + 2) {
-    fail(
-      "too-short",
-      `there are ${count} samples; at least ${endOrder + 2} are needed at end order ${endOrder}`,
-      {
-        argument: "samples",
-        values: { length: count },
-      },
-    );
-  }
   const curvature = new Float64Array(count);
   const square = sampleRate * sampleRate;
   for (let i = 1; i < count - 1; i++) {

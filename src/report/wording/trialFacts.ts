@@ -1,6 +1,7 @@
 import type { Trial, TrialSettings } from "../../trial/index.js";
 import type { Fact } from "./fact.js";
 import { filterSentence } from "./filterSentence.js";
+import { formatNumber } from "./formatNumber.js";
 import { plainNumber } from "./plainNumber.js";
 
 /**
@@ -76,6 +77,6 @@ function massOf({ mass, massStated, massByForce }: TrialSettings): string {
 }
 
 function offsetOf(offset: Readonly<Record<string, number>>): string {
-  const parts = Object.entries(offset).map(([name, value]) => `${name} ${value.toFixed(1)} N`);
+  const parts = Object.entries(offset).map(([name, value]) => `${name} ${formatNumber(value, 1)} N`);
   return parts.length === 0 ? "none" : parts.join(", ");
 }
