@@ -193,15 +193,15 @@ describe("metricsToCsv", () => {
 
   it("ends with the work per metre", () => {
     const { perMetre, reading } = comparison.work;
-    expect(perMetre).toBeDefined();
+    if (perMetre === undefined) throw new Error("the comparison holds no work per metre");
     expect(rows.at(-1)).toMatchObject({
       metric: "positiveExternalWork",
       per: "metre",
       component: "work",
       reading,
-      unit: perMetre?.unit,
+      unit: perMetre.unit,
     });
-    if (perMetre !== undefined) showsValues(rows.at(-1), perMetre);
+    showsValues(rows.at(-1), perMetre);
   });
 
   it("makes text harmless that a table program would run as a formula, and leaves negative numbers alone", () => {
