@@ -16,10 +16,19 @@ export function absenceOf(
   pair: MetricPair | null,
   trials: OfBoth<PairedTrial>,
 ): Absence {
-  if (![trials.baseline.trial, trials.changed.trial].every((trial) => isRecorded(component, trial))) {
+  const before = isRecorded(component, trials.baseline.trial);
+  const after = isRecorded(component, trials.changed.trial);
+  if (before !== after) {
+    return {
+      kind: "not compared",
+      words: `not compared, since only the ${before ? "baseline" : "changed trial"} recorded it`,
+      toSettle: "all three components of the force recorded in both trials",
+    };
+  }
+  if (!before) {
     return {
       kind: "not recorded",
-      words: "not recorded in both",
+      words: "recorded in neither trial",
       toSettle: "all three components of the force recorded in both trials",
     };
   }

@@ -72,7 +72,9 @@ function unsettledVerdict(facts: Facts): string {
   const { read, absent, lower, unsettled } = facts;
   if (read.length === 0) return `no component of the force can be compared. ${sentence(absences(absent))}`;
   if (lower.length === 0) {
-    return `${listed([...new Set(read.map(({ primary }) => primary.obstacle?.reason ?? ""))])}.`;
+    const reasons = [...new Set(read.map(({ primary }) => primary.obstacle?.reason ?? ""))];
+    if (reasons.length === 1) return `${reasons[0]}.`;
+    return `${read.map(({ component, primary }) => `for ${forceOf([component])}, ${primary.obstacle?.reason}`).join("; ")}.`;
   }
   const down = moved(lower, "lower");
   const left = absent.filter(({ absence }) => read.length === 1 || absence.kind === "not compared");

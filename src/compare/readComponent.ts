@@ -143,7 +143,8 @@ function shortOf(
   { minimumStrides, minimumStridesCorrelated }: Settings,
 ): { name: string; text: string; need: number } | null {
   const r1 = values.length < 2 ? 0 : lagOneCorrelation(values);
-  const correlated = r1 > CORRELATED_ABOVE;
+  // Fewer than the minimum tell nothing of their correlation.
+  const correlated = values.length >= minimumStrides && r1 > CORRELATED_ABOVE;
   const need = correlated ? Math.max(minimumStrides, minimumStridesCorrelated) : minimumStrides;
   if (values.length >= need) return null;
   const why =

@@ -122,7 +122,7 @@ export function detectEvents(ground: GroundReaction, options: DetectEventsOption
     const side = told.sides[k] as Side;
     (cut ? partialContacts : contacts).push({ side, initialContact, toeOff, threshold });
   });
-  cautions.push(...durationCautions(contacts, shortestFlight));
+  cautions.push(...durationCautions(contacts, partialContacts, shortestFlight));
   return {
     contacts,
     partialContacts,

@@ -12,19 +12,24 @@ const LONGEST_CONTACT = 1;
 const NEAR_BRIDGE = 1.7;
 
 /** Says where the lengths of contacts and flights show that flights were missed, or nearly. */
-export function durationCautions(contacts: readonly Contact[], bridge: number): Caution[] {
+export function durationCautions(
+  contacts: readonly Contact[],
+  partialContacts: readonly Contact[],
+  bridge: number,
+): Caution[] {
   if (contacts.length === 0) return [];
   const lengths = contacts.map(({ initialContact, toeOff }) => toeOff - initialContact);
   const usual = median(lengths);
   const limit =
     contacts.length >= FEW_CONTACTS ? Math.min(LONG_CONTACT * usual, LONGEST_CONTACT) : LONGEST_CONTACT;
-  const long = lengths.filter((length) => length > limit);
+  const cutLengths = partialContacts.map(({ initialContact, toeOff }) => toeOff - initialContact);
+  const long = [...lengths, ...cutLengths].filter((length) => length > limit);
   const cautions: Caution[] = [];
   if (long.length > 0) {
     const longest = Math.max(...long);
     cautions.push({
       code: "long-contact",
-      message: `${long.length} of ${contacts.length} contacts ${long.length === 1 ? "lasts" : "last"} longer than ${limit.toFixed(2)} s (up to ${longest.toFixed(2)} s, median ${usual.toFixed(2)} s): several contacts may have been read as one, because the flight between them was too short or the force in it too high, or the runner stood still`,
+      message: `${long.length} of ${contacts.length + partialContacts.length} contacts ${long.length === 1 ? "lasts" : "last"} longer than ${limit.toFixed(2)} s (up to ${longest.toFixed(2)} s, median ${usual.toFixed(2)} s): several contacts may have been read as one, because the flight between them was too short or the force in it too high, or the runner stood still`,
       values: { contacts: long.length, limit, longest, median: usual },
     });
   }

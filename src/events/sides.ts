@@ -44,7 +44,8 @@ export function tellSides(
     return meanCentreOfPressure(ground, "right", initialContact + quarter, toeOff - quarter);
   });
   const placed = places.every((place) => place !== null) && stretches.length > 1;
-  const evidence = placed ? sideways(places as number[]) : pushes(ground, stretches);
+  const pushed = pushes(ground, stretches);
+  const evidence = placed ? sideways(places as number[]) : pushed;
   const method: SideMethod =
     firstFoot !== null && complete >= 0
       ? "first foot"
@@ -76,7 +77,7 @@ export function tellSides(
     if (vote !== 0) evenIsRight = vote > 0;
     return evenIsRight === (parity[k] === 0) ? "right" : "left";
   });
-  return { sides, method, cautions: cautionsOf(method, sides, evidence, counted) };
+  return { sides, method, cautions: cautionsOf(method, sides, evidence, placed ? pushed : null, counted) };
 }
 
 /**
@@ -129,19 +130,24 @@ function cautionsOf(
   method: SideMethod,
   sides: readonly Side[],
   evidence: readonly number[] | null,
+  second: readonly number[] | null,
   counted: boolean,
 ): Caution[] {
   const cautions: Caution[] = [];
-  if (evidence !== null && sides.length > 1) {
-    const agreeing =
-      sides.filter((side, k) => (side === "right") === (evidence[k] as number) > 0).length / sides.length;
-    if (agreeing < LEAST_AGREEMENT) {
-      cautions.push({
-        code: "sides-uncertain",
-        message: `left and right are uncertain: ${method === "first foot" ? "what was recorded" : `the ${method}`} agrees with the side given for ${Math.round(100 * agreeing)} % of the contacts; state the first foot`,
-        values: { agreement: agreeing },
-      });
-    }
+  const advice = method === "first foot" ? "check the first foot that is stated" : "state the first foot";
+  const agreement = evidence === null || sides.length < 2 ? 1 : agreementOf(sides, evidence);
+  if (agreement < LEAST_AGREEMENT) {
+    cautions.push({
+      code: "sides-uncertain",
+      message: `left and right are uncertain: ${method === "first foot" ? "what was recorded" : `the ${method}`} agrees with the side given for ${Math.round(100 * agreement)} % of the contacts; ${advice}`,
+      values: { agreement },
+    });
+  } else if (second !== null && sides.length > 1 && agreementOf(sides, second) < 1 - LEAST_AGREEMENT) {
+    cautions.push({
+      code: "sides-uncertain",
+      message: `left and right are uncertain: the mediolateral force speaks against the ${method}, as where the feet cross the midline or an axis points the other way; ${advice}`,
+      values: { agreement: agreementOf(sides, second) },
+    });
   }
   if (method === "mediolateral force") {
     cautions.push({
@@ -160,4 +166,9 @@ function cautionsOf(
     });
   }
   return cautions;
+}
+
+/** Share of contacts whose own evidence speaks for the side they were given. */
+function agreementOf(sides: readonly Side[], evidence: readonly number[]): number {
+  return sides.filter((side, k) => (side === "right") === (evidence[k] as number) > 0).length / sides.length;
 }

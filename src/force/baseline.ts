@@ -30,22 +30,31 @@ export function flightMeanError(
 }
 
 /**
- * Each value replaced by the median of itself and its two neighbours, so that one odd flight does not speak; at an end the
- * missing neighbour is the line through the next two.
+ * Each flight's level replaced by the median of itself and its two neighbours, so that one odd flight does not speak; at an
+ * end the missing neighbour is the line through the next two, where the flights there are about evenly spaced.
  */
-export function medianOfThree(values: Float64Array): Float64Array {
-  const result = values.slice();
-  const last = values.length - 1;
+export function medianOfThree(levels: Float64Array, flights: readonly Flight[]): Float64Array {
+  const result = levels.slice();
+  const last = levels.length - 1;
   for (let i = 1; i < last; i++) {
-    result[i] = median3(values[i - 1] as number, values[i] as number, values[i + 1] as number);
+    result[i] = median3(levels[i - 1] as number, levels[i] as number, levels[i + 1] as number);
   }
+  const start = (i: number) => flights[i]?.from ?? Number.NaN;
+  const end = (at: number, next: number, third: number) => {
+    const outer = Math.abs(start(next) - start(at));
+    if (outer > EVEN * Math.abs(start(third) - start(next))) return;
+    const [near, far] = [result[next] as number, result[third] as number];
+    result[at] = median3(levels[at] as number, near, 2 * near - far);
+  };
   if (last >= 3) {
-    const at = (i: number) => result[i] as number;
-    result[0] = median3(values[0] as number, at(1), 2 * at(1) - at(2));
-    result[last] = median3(values[last] as number, at(last - 1), 2 * at(last - 1) - at(last - 2));
+    end(0, 1, 2);
+    end(last, last - 1, last - 2);
   }
   return result;
 }
+
+/** Flights are evenly spaced where the distance to the last one is at most this many times the one before. */
+const EVEN = 2;
 
 function median3(a: number, b: number, c: number): number {
   return Math.max(Math.min(a, b), Math.min(Math.max(a, b), c));

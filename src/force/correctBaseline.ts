@@ -51,7 +51,7 @@ export function correctBaseline(
     if (samples === undefined) return [];
     const means = flightMeans(samples, flights);
     const mean = means.reduce((sum, value) => sum + value, 0) / means.length;
-    const levels = medianOfThree(means);
+    const levels = medianOfThree(means, flights);
     const limit = Math.max(settings.driftLimit, NOISE_RANGE * flightMeanError(samples, flights, means));
     return [{ direction, samples, mean, levels, range: rangeOf(levels), limit }];
   });

@@ -13,7 +13,7 @@ export interface FlightNoise {
 /**
  * Measures the vertical force in the flight phases: what a contact threshold must stay above.
  *
- * Formula: mean over all samples of all flights; SD = √(Σ (F − mean of its flight)² ÷ Σ (n − 1)).
+ * Formula: mean of the flights' means, so that a long stretch does not outweigh the flights between contacts; SD = √(Σ (F − mean of its flight)² ÷ Σ (n − 1)).
  * Units: N.
  * Limits: `null` where no flight phase is found.
  * Source: definition of the pooled standard deviation.
@@ -25,7 +25,7 @@ export function flightNoise(ground: GroundReaction): FlightNoise | null {
   const { up } = ground.force;
   const flights = findFlights(up, ground.sampleRate);
   if (flights.length === 0) return null;
-  let sum = 0;
+  let means = 0;
   let count = 0;
   let squares = 0;
   for (const { from, to } of flights) {
@@ -33,9 +33,13 @@ export function flightNoise(ground: GroundReaction): FlightNoise | null {
     for (let i = from; i < to; i++) part += up[i] as number;
     const mean = part / (to - from);
     for (let i = from; i < to; i++) squares += ((up[i] as number) - mean) ** 2;
-    sum += part;
+    means += mean;
     count += to - from;
   }
   const freedom = count - flights.length;
-  return { mean: sum / count, sd: freedom > 0 ? Math.sqrt(squares / freedom) : 0, flights: flights.length };
+  return {
+    mean: means / flights.length,
+    sd: freedom > 0 ? Math.sqrt(squares / freedom) : 0,
+    flights: flights.length,
+  };
 }

@@ -7,15 +7,18 @@ const PLATEAU = 5;
 const PLATEAUS = 2;
 
 /** An extreme value nearer to zero than this is no load but the level in flight, N. */
-const LEAST_LOAD = 50;
+const LEAST_LOAD = 20;
+/** A plateau that is entered by a jump of fewer steps of the channel's resolution is a rounded peak. */
+const JUMP = 3;
 
 /** Says which channels stay at their own extreme value again and again, as a saturated amplifier does. */
 export function saturationCautions(raw: ForceComponents): Caution[] {
   return (["forward", "up", "right"] as const).flatMap((direction) => {
     const samples = raw[direction];
     if (samples === undefined) return [];
-    const top = plateausAt(samples, 1);
-    const bottom = plateausAt(samples, -1);
+    const jump = JUMP * resolutionOf(samples);
+    const top = plateausAt(samples, 1, jump);
+    const bottom = plateausAt(samples, -1, jump);
     const plateaus = Math.max(top, bottom);
     if (plateaus < PLATEAUS) return [];
     return [
@@ -29,21 +32,36 @@ export function saturationCautions(raw: ForceComponents): Caution[] {
   });
 }
 
-/** Runs of {@link PLATEAU} or more samples equal to the largest one (of the negatives with sign −1). */
-function plateausAt(samples: Float64Array, sign: 1 | -1): number {
+/** Smallest difference between successive samples that is not zero: the channel's resolution, or the finest of its noise. */
+function resolutionOf(samples: Float64Array): number {
+  let least = Number.POSITIVE_INFINITY;
+  for (let i = 1; i < samples.length; i++) {
+    const step = Math.abs((samples[i] as number) - (samples[i - 1] as number));
+    if (step > 0 && step < least) least = step;
+  }
+  return least;
+}
+
+/** Runs of {@link PLATEAU} or more samples equal to the largest one (of the negatives with sign −1), entered by a jump. */
+function plateausAt(samples: Float64Array, sign: 1 | -1, jump: number): number {
   let extreme = LEAST_LOAD;
+  let entered = false;
   let run = 0;
   let plateaus = 0;
   for (let i = 0; i < samples.length; i++) {
     const value = sign * (samples[i] as number);
     if (value > extreme) {
       extreme = value;
-      run = 1;
+      run = 0;
       plateaus = 0;
-    } else if (value === extreme) {
-      run++;
-      if (run === PLATEAU) plateaus++;
-    } else run = 0;
+    }
+    if (value !== extreme) {
+      run = 0;
+      continue;
+    }
+    run++;
+    if (run === 1) entered = i > 0 && value - sign * (samples[i - 1] as number) >= jump;
+    if (run === PLATEAU && entered) plateaus++;
   }
   return plateaus;
 }

@@ -204,6 +204,9 @@ function filteredCopy(ground: GroundReaction, filter: TrialFilter | null, asked:
   return lowPassGroundReaction(ground, filter);
 }
 
+/** No running contact with a flight on either side fits into less, s. */
+const SHORT_RECORDING = 0.5;
+
 function refuseNoContact(ground: GroundReaction, { contacts, partialContacts, settings }: Events): void {
   if (contacts.length > 0) return;
   const { threshold, shortestContact } = settings;
@@ -213,7 +216,9 @@ function refuseNoContact(ground: GroundReaction, { contacts, partialContacts, se
     if (value < least) least = value;
     if (value > largest) largest = value;
   }
-  const why = noContactBecause(least, largest, settings);
+  // A recording shorter than a contact or two says nothing of the platform.
+  const short = ground.force.up.length < SHORT_RECORDING * ground.sampleRate;
+  const why = short ? "; the recording is too short to hold one" : noContactBecause(least, largest, settings);
   const { length } = partialContacts;
   const cut =
     length > 0 ? `; ${length} contact${length > 1 ? "s are" : " is"} cut by the recording's ends` : "";

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { compareTrials } from "../../src/compare/index.js";
-import { baseline, changed, type TrialParts } from "./trialOf.js";
+import type { Trial } from "../../src/trial/index.js";
+import { baseline, changed, type TrialParts, trialOf, typicalStrides } from "./trialOf.js";
 
 const all = (factor: number) => ({
   peakVerticalForce: factor,
@@ -101,4 +102,43 @@ describe("what else differs is said by the answer itself, and the readings stay"
     expect(overall.sentence).not.toContain("The trials differ");
     expect(cautions.map(({ code }) => code)).toContain("surfaces-differ");
   });
+});
+
+describe("a component recorded in one trial only (read `reduced`, as if in neither, on 2026-11-25)", () => {
+  const curve = { left: { mean: [0], sd: [0], n: 2 } };
+  const withRight = (trial: Trial): Trial => ({
+    ...trial,
+    curves: { ...trial.curves, forward: curve, right: curve },
+  });
+  const withoutRight = (trial: Trial): Trial => ({
+    ...trial,
+    curves: { percent: trial.curves.percent, up: trial.curves.up, forward: curve },
+  });
+  it("leaves `reduced` unproven and names the trial that has it", () => {
+    const all = typicalStrides(1, 40);
+    const { mediolateralImpulse: _, ...two } = typicalStrides(2, 40, { peakVerticalForce: 0.93 });
+    const { overall } = compareTrials(withRight(trialOf(all)), withoutRight(trialOf(two)));
+    expect(overall.reading).toBe("unsettled");
+    expect(overall.sentence).toContain("only the baseline recorded it");
+  });
+});
+
+it("too few strides for different reasons: each component has its own (three correlations stood side by side)", () => {
+  const slow = (n: number, period: number) => Array.from({ length: n }, (_, i) => 16 + Math.sin(i / period));
+  const strides = {
+    ...typicalStrides(1, 30),
+    peakVerticalForce: slow(30, 4).map((value) => 100 * value),
+    brakingImpulse: slow(30, 3),
+    mediolateralImpulse: slow(30, 5),
+  };
+  const { overall } = compareTrials(trialOf(strides), trialOf(strides));
+  expect(overall.reading).toBe("unsettled");
+  for (const name of [
+    "the vertical force",
+    "the anteroposterior (braking) force",
+    "the mediolateral force",
+  ]) {
+    expect(overall.sentence).toContain(`for ${name}, each trial has 30 strides of the 40 needed`);
+  }
+  expect(overall.toSettle).toEqual(["at least 40 strides in each recording: 10 more"]);
 });

@@ -153,7 +153,7 @@ describe("recorded components", () => {
       trialOf(only(typicalStrides(2, 40, { peakVerticalForce: 0.93 }), ids)),
     );
     expect(overall.reading).toBe("reduced");
-    expect(overall.sentence).toContain("The mediolateral force was not recorded in both.");
+    expect(overall.sentence).toContain("The mediolateral force was recorded in neither trial.");
   });
   it("recorded in one trial only: listed with the trial's own reason", () => {
     const one = trialOf(typicalStrides(1, 40));

@@ -140,4 +140,11 @@ describe("an irregular step (everything behind it was swapped, unsaid, on 2026-1
       ground.sides,
     );
   });
+  it("feet that cross the midline: the mediolateral force speaks against the centre of pressure, which is said", () => {
+    const ground = run(20);
+    const crossed = { ...ground, moment: { forward: ground.moment.forward.map((m) => -m) } };
+    const { cautions, settings } = detectEvents(crossed, { threshold: 20 });
+    expect(settings.sides).toBe("centre of pressure");
+    expect(cautions.map(({ code }) => code)).toEqual(["sides-uncertain"]);
+  });
 });

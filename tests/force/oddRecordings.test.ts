@@ -3,6 +3,7 @@ import { toGroundReaction } from "../../src/force/index.js";
 import type { Recording } from "../../src/recording/index.js";
 import { seededRandom } from "../../src/statistics/index.js";
 import { type SyntheticRunOptions, syntheticRun } from "../../src/synthetic/index.js";
+import { analyseTrial } from "../../src/trial/index.js";
 
 /** Synthetic truth in recordings that are not as one would wish; each test names what went wrong once, on 2026-11-25. */
 const recordingOf = (options: SyntheticRunOptions) => syntheticRun(options).recording;
@@ -79,6 +80,36 @@ it("offset none keeps the offset and takes off the drift alone (80 N of offset w
   expect(force.up[50]).toBeLessThan(97);
 });
 
+describe("a long quiet stretch does not outweigh the flights (on 2026-11-25 40 N before the run raised the threshold to 35 N)", () => {
+  it("threshold and offset stay those of the flights between contacts", () => {
+    const { recording } = syntheticRun({ contacts: 60, firstContact: 30, noise: { force: 1 } });
+    const loud = withUp(recording, (value, i) => (i < 29_500 ? value + 40 : value));
+    const trial = analyseTrial(toGroundReaction(loud));
+    expect(trial.settings.events.threshold).toBe(20);
+    // What is left of the step itself may stand above the threshold: that is said, and no contact is lost to it.
+    const usual = trial.contacts.filter(({ initialContact, toeOff }) => toeOff - initialContact < 1);
+    expect(usual.length).toBe(60);
+    if (trial.contacts.length > 60) expect(codes(trial)).toContain("long-contact");
+  });
+});
+
+it("drift over few, unevenly spaced flights is found whole (7 of 60 N were)", () => {
+  const stance = { stepTime: 0.33, contactTime: 0.3 };
+  const { recording } = syntheticRun({
+    contacts: 90,
+    stance,
+    drift: { up: 60 },
+    firstContact: 0.3,
+    tail: 0.3,
+    variability: { stepTime: 0.008, contactTime: 0.01 },
+  });
+  const ground = toGroundReaction(recording);
+  expect(ground.settings.driftRemoved).toBe(true);
+  const said = ground.cautions.find(({ code }) => code === "drift-removed");
+  expect(said?.values?.range).toBeGreaterThan(50);
+  expect(analyseTrial(ground).contacts.length).toBe(90);
+});
+
 it("two flights show a drift (was left in unsaid)", () => {
   const ground = toGroundReaction(
     recordingOf({ contacts: 2, firstContact: 0.3, drift: { up: 60 }, tail: 0.3 }),
@@ -97,5 +128,21 @@ describe("saturation", () => {
     expect(codes(toGroundReaction(recordingOf({ contacts: 24 })))).toEqual([]);
     const fine = recordingOf({ contacts: 6, sampleRate: 10_000, variability: { contactTime: 0.01 } });
     expect(codes(toGroundReaction(withUp(fine, Math.round)))).toEqual([]);
+    // Five newtons a step: rounded peaks stay on one step for milliseconds.
+    const noise = { force: 1 };
+    for (const seed of [1, 2, 3, 4, 5, 6]) {
+      const { channels, ...rest } = recordingOf({
+        contacts: 24,
+        noise,
+        seed,
+        variability: { contactTime: 0.01 },
+      });
+      const coarse = channels.map((channel) =>
+        channel.quantity === "force"
+          ? { ...channel, samples: channel.samples.map((value) => 5 * Math.round(value / 5)) }
+          : channel,
+      );
+      expect(codes(toGroundReaction({ ...rest, channels: coarse }))).not.toContain("saturated");
+    }
   });
 });
