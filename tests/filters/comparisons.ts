@@ -35,6 +35,7 @@ import designs from "../fixtures/filters/designs.json" with { type: "json" };
 import exactGustafsson from "../fixtures/filters/gustafsson.json" with { type: "json" };
 import resampling from "../fixtures/filters/resampling.json" with { type: "json" };
 import spectrum from "../fixtures/filters/spectrum.json" with { type: "json" };
+import wideBands from "../fixtures/filters/wideBands.json" with { type: "json" };
 import zeroPhase from "../fixtures/filters/zeroPhase.json" with { type: "json" };
 import { type Case, type Comparison, describe, designOf, roundingAt, worst } from "./comparison.js";
 
@@ -201,6 +202,17 @@ export function comparisons(): Comparison[] {
           },
         ];
       }),
+    },
+    {
+      what: "`filterCausal`, bands up to order 12 and from 1 to 493 Hz of 1000 Hz",
+      against: "100-digit arithmetic (mpmath 1.3.0)",
+      because:
+        "10⁻¹² and the rounding of the coefficients, 2⁻⁵²/tan²(π f/fs) at the lowest edge per pair of poles",
+      cases: wideBands.cases.map(({ output, ...item }) => ({
+        name: describe(item),
+        error: worst(filterCausal(contact, designOf(item), { start: "rest" }), output),
+        allowed: 1e-12 + 2 * roundingAt(item),
+      })),
     },
     {
       what: "`derivative`, `secondDerivative`",

@@ -5,6 +5,7 @@ import {
   criticallyDamped,
   type FilterDesign,
   type FilterType,
+  filterZeroPhase,
   frequencyResponse,
   passCorrection,
   polesAndZeros,
@@ -158,6 +159,20 @@ describe("laws of a design", () => {
         expect(Math.abs((gain * size(zeros)) / size(poles) - wanted)).toBeLessThan(1e-6);
       }),
     ));
+  it("a pole at 0 counts: edges a quarter of the rate apart, and a critically damped filter at that cutoff", () => {
+    const band = butterworth({ type: "band-pass", order: 1, cutoff: [201, 451], sampleRate: 1000 });
+    const { poles, zeros } = polesAndZeros(band);
+    expect(Math.min(...poles.map(({ real, imaginary }) => Math.hypot(real, imaginary)))).toBeLessThan(1e-15);
+    expect(poles).toHaveLength(2);
+    expect(zeros.map(({ real }) => real).sort()).toEqual([-1, 1]);
+    const flat = criticallyDamped({ order: 2, cutoff: 250, sampleRate: 1000 });
+    const atZero = { ...flat, sections: [[0.25, 0.5, 0.25, 1, 0, 0]] } as const;
+    expect(polesAndZeros(atZero).poles.map(({ real, imaginary }) => real || imaginary)).toEqual([0, 0]);
+    // Both have the pad of a second-order section, 9.
+    const ten = new Float64Array(10).map((_, i) => Math.cos(i));
+    for (const design of [band, atZero])
+      expect(filterZeroPhase(ten, design)).toEqual(filterZeroPhase(ten, design, { padLength: 9 }));
+  });
   it("sections run from the most damped pair to the one nearest to the unit circle, the gain in the first", () => {
     const { sections } = butterworth({ type: "low-pass", order: 7, cutoff: 50, sampleRate: 1000 });
     expect(sections.map(([b0]) => b0 === 1)).toEqual([false, true, true, true]);

@@ -59,6 +59,18 @@ describe("powerSpectralDensity", () => {
       expect(density[10]).toBeCloseTo(4.5, 9);
     }
   });
+  it("law: an offset changes nothing once the line is taken out, however large", () => {
+    // Whole numbers and a power of two of them, so that adding the offset and taking the mean round nothing.
+    const whole = Float64Array.from({ length: 4096 }, (_, i) => ((i * 7919) % 1009) - 504);
+    const options = { detrend: "linear", segmentLength: 4096 } as const;
+    const plain = powerSpectralDensity(whole, 250, options);
+    const lifted = powerSpectralDensity(
+      whole.map((value) => value + 2 ** 40),
+      250,
+      options,
+    );
+    expect(lifted.density).toEqual(plain.density);
+  });
   it("filling up with zeros changes the grid, not the density at common frequencies", () => {
     const plain = powerSpectralDensity(noise, 250, { segmentLength: 100 });
     const fine = powerSpectralDensity(noise, 250, { segmentLength: 100, transformLength: 400 });

@@ -49,6 +49,12 @@ describe("what the cutoff means", () => {
       close(gainAt(edge, (wave) => bandStop(wave, { cutoff: [50, 200], sampleRate: 1000, order: net })));
     }
   });
+  it("net order 24 is -3 dB at both edges of a band over most of the spectrum", () => {
+    for (const edge of [5, 400]) {
+      close(gainAt(edge, (wave) => bandPass(wave, { cutoff: [5, 400], sampleRate: 1000, order: 24 })));
+      close(gainAt(edge, (wave) => bandStop(wave, { cutoff: [5, 400], sampleRate: 1000, order: 24 })));
+    }
+  });
   it("a critically damped design for two passes is -3 dB at its cutoff", () => {
     const design = criticallyDamped({ order: 2, cutoff: 50, sampleRate: 1000, passes: 2 });
     close(gainAt(50, (wave) => filterZeroPhase(wave, design)));
@@ -115,6 +121,38 @@ describe("laws", () => {
         expect(distance(together, sum)).toBeLessThan(1e-7);
       }),
     ));
+  it("linear over bands of any width: three times a signal comes out three times as large", () => {
+    const wave = Float64Array.from({ length: 3000 }, (_, i) => 800 * Math.sin(i / 30) + ((i * 7919) % 101));
+    const bands = fc.record({
+      cutoff: fc.tuple(
+        fc.double({ min: 1, max: 200, noNaN: true }),
+        fc.double({ min: 220, max: 498, noNaN: true }),
+      ),
+      order: fc.integer({ min: 1, max: 12 }).map((half) => 2 * half),
+    });
+    fc.assert(
+      fc.property(bands, fc.constantFrom(bandPass, bandStop), (options, run) => {
+        const once = run(wave, { ...options, sampleRate: 1000 });
+        const thrice = run(
+          wave.map((value) => 3 * value),
+          { ...options, sampleRate: 1000 },
+        );
+        // Relative to the input: the rounding of 2^-53 over the squared tangent of the lowest edge is 1.1e-11.
+        const apart = distance(
+          thrice,
+          once.map((value) => 3 * value),
+        );
+        expect(apart / 2700).toBeLessThan(1.2e-11);
+      }),
+      {
+        numRuns: 200,
+        examples: [
+          [{ cutoff: [1, 400], order: 24 }, bandPass],
+          [{ cutoff: [91, 493], order: 24 }, bandStop],
+        ],
+      },
+    );
+  });
   it("time reversal: a signal between quiet ends filtered backwards in time is the filtered one backwards", () =>
     fc.assert(
       fc.property(

@@ -1,4 +1,3 @@
-import { poleRadius } from "../run/settlingLength.js";
 import { withGain } from "./edgeSections.js";
 import type { Section } from "./filterDesign.js";
 
@@ -10,6 +9,8 @@ import type { Section } from "./filterDesign.js";
  * prototype lie on the unit circle. Zeros: 0 Hz and the Nyquist frequency for band-pass, ± the centre for band-stop.
  * The root of larger size is found by the square root, the other as c² divided by it, so that no digits cancel.
  * The gain of the band-stop is that which lets a constant pass unchanged.
+ * Order: the two roots of a pole follow each other, one at either edge, the most damped pole first. A run of sections at
+ * one edge of a wide band would raise what lies between and leave its rounding when the other edge takes it away.
  */
 export function bandSections(
   type: "band-pass" | "band-stop",
@@ -43,10 +44,7 @@ export function bandSections(
     add(sum, product);
     add((square * sum) / product, (square * square) / product);
   }
-  return withGain(
-    sections.sort((a, b) => poleRadius(a) - poleRadius(b)),
-    gain,
-  );
+  return withGain(sections, gain);
 }
 
 /** Principal square root of a complex number, without cancellation. */

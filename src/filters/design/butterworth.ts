@@ -26,7 +26,8 @@ export interface ButterworthOptions {
  * that |H| = 1/√2 at every cutoff. One pass has C′ = 1.
  * Units: Hz.
  * Limits: sections are stable at any order; below a cutoff of about 10⁻⁴ of the rate the rounding of their coefficients
- * moves the gain by 2⁻⁵³ (fs/(π f))². Section order and gain as SciPy's, but a first-order section keeps its own zero.
+ * moves the gain by 2⁻⁵³ (fs/(π f))². Gain and, but for bands, section order as
+ * SciPy's; a first-order section keeps its own zero.
  * Source: Winter DA 2009, Biomechanics and Motor Control of Human Movement, 4th ed., eq. 2.19 (low-pass of order 2 and its
  * correction); agrees with SciPy's `butter` in every type.
  * @param options - Type, order, cutoff, sampling rate and passes.

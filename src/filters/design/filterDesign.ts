@@ -25,7 +25,7 @@ export interface FilterDesign {
   /** Where one pass of a Butterworth filter is −3 dB, Hz; of a critically damped one the corner of its poles. */
   readonly designCutoff: Hertz | readonly [low: Hertz, high: Hertz];
   readonly sampleRate: Hertz;
-  /** In the order they run: poles nearest to the unit circle last, the whole gain in the first. */
+  /** In the order they run: the least damped poles last, the whole gain in the first. */
   readonly sections: readonly Section[];
 }
 

@@ -30,17 +30,17 @@ export interface PolesAndZeros {
 export function polesAndZeros(design: FilterDesign): PolesAndZeros {
   const sections = sectionsOf(design);
   return {
-    poles: sections.flatMap(([, , , , a1, a2]) => roots(a1, a2)),
-    zeros: sections.flatMap(([b0, b1, b2]) => roots(b1 / b0, b2 / b0)),
+    poles: sections.flatMap(([, , b2, , a1, a2]) => roots(a1, a2, b2 === 0 && a2 === 0)),
+    zeros: sections.flatMap(([b0, b1, b2, , , a2]) => roots(b1 / b0, b2 / b0, b2 === 0 && a2 === 0)),
     gain: sections.reduce((product, [b0]) => product * b0, 1),
   };
 }
 
-/** Roots of z² + b z + c, and of z + b where c is 0 and stands for a section of first order. */
-function roots(b: number, c: number): Complex[] {
-  if (c === 0) return [{ real: 0 - b, imaginary: 0 }];
+/** Roots of z² + b z + c, or of z + b for a section of first order. */
+function roots(b: number, c: number, first: boolean): Complex[] {
+  if (first) return [{ real: 0 - b, imaginary: 0 }];
   const under = (b * b) / 4 - c;
   if (under < 0) return [1, -1].map((sign) => ({ real: -b / 2, imaginary: sign * Math.sqrt(-under) }));
   const larger = -b / 2 - Math.sign(b || 1) * Math.sqrt(under);
-  return [larger, c / larger].map((real) => ({ real, imaginary: 0 }));
+  return [larger, larger === 0 ? 0 : c / larger].map((real) => ({ real, imaginary: 0 }));
 }

@@ -12,7 +12,7 @@ export function settlingLength(sections: readonly Section[]): number {
 }
 
 /** Distance from the origin of the outer pole of a section. */
-export function poleRadius([, , , , a1, a2]: Section): number {
+function poleRadius([, , , , a1, a2]: Section): number {
   const under = (a1 * a1) / 4 - a2;
   return under < 0 ? Math.sqrt(a2) : Math.abs(a1) / 2 + Math.sqrt(under);
 }

@@ -138,12 +138,9 @@ function fillSegment(
   const middle = (count - 1) / 2;
   let sum = 0;
   let moment = 0;
-  for (let i = 0; i < count; i++) {
-    const value = samples[start + i] as number;
-    sum += value;
-    moment += (i - middle) * value;
-  }
+  for (let i = 0; i < count; i++) sum += samples[start + i] as number;
   const mean = level === "none" ? 0 : sum / count;
+  for (let i = 0; i < count; i++) moment += (i - middle) * ((samples[start + i] as number) - mean);
   const slope = level === "linear" && count > 1 ? moment / ((count * (count * count - 1)) / 12) : 0;
   for (let i = 0; i < count; i++) {
     segment[i] = ((samples[start + i] as number) - mean - slope * (i - middle)) * (window[i] as number);
