@@ -39,9 +39,19 @@ export function onePassOf({
   return [order / 2, net ? correctionFor(2, order / 2) : 1];
 }
 
+/**
+ * Gives how far a cutoff keeps from 0 and from half the rate, a ten-millionth of it, Hz. The rounding of the coefficients, 2⁻⁵³ over
+ * the squared tangent, moves the gain there by some thousandths, and nearer by as much as the gain itself.
+ */
+export const nearest = (sampleRate: Hertz): Hertz => sampleRate / 1e7;
+
 /** Checks a cutoff against its sampling rate and gives the tangent of its half angle. */
 export function tangentOf(cutoff: Hertz, sampleRate: Hertz, argument = "cutoff"): number {
   requireNumber("sampleRate", sampleRate, { above: 0, unit: "Hz" });
-  requireNumber(argument, cutoff, { above: 0, below: sampleRate / 2, unit: "Hz" });
+  requireNumber(argument, cutoff, {
+    above: nearest(sampleRate),
+    below: sampleRate / 2 - nearest(sampleRate),
+    unit: "Hz",
+  });
   return Math.tan((Math.PI * cutoff) / sampleRate);
 }

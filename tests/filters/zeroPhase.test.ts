@@ -297,11 +297,11 @@ describe("input and output", () => {
     refuse("too-short", () => lowPass(new Float64Array(0), { ...options, ends: "none" }), /there are 0/);
   });
 
-  it.each([0, -5, 500, 900])("refuses the cutoff %d Hz of 1000 Hz", (wrong) =>
+  it.each([0, -5, 1e-9, 1e-4, 499.99995, 500, 900])("refuses the cutoff %d Hz of 1000 Hz", (wrong) =>
     refuse(
       "out-of-range",
       () => lowPass(values, { cutoff: wrong, sampleRate: 1000 }),
-      /above 0 and below 500/,
+      /cutoff is .* above 0.0001 and below 499.9999 Hz/,
     ),
   );
   it.each([0, -1000])("refuses the rate %d Hz", (wrong) =>
@@ -318,6 +318,12 @@ describe("input and output", () => {
       /must be even, as both passes share it/,
     ),
   );
+  it("refuses an order at which the gain would sink among the smallest numbers", () =>
+    refuse(
+      "out-of-range",
+      () => lowPass(values, { ...options, cutoff: 0.0002, order: 100 }),
+      /order is too high/,
+    ));
   it("refuses an order that is no whole number", () =>
     refuse("out-of-range", () => lowPass(values, { ...options, order: 2.5 }), /whole number/));
   it.each([Number.NaN, Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY])(
@@ -383,6 +389,8 @@ describe("input and output", () => {
     refuse("out-of-range", band([60, 60]), /must rise/);
     refuse("out-of-range", band([60, 20]), /must rise/);
     refuse("out-of-range", band([0, 20]), /cutoff\[0\] is 0 Hz/);
+    refuse("out-of-range", band([60, 60 + 1e-5]), /more than 0.0001 Hz apart/);
+    refuse("out-of-range", band([1e-6, 60]), /cutoff\[0\] is 0.000001 Hz/);
     refuse("out-of-range", band([20, 500]), /cutoff\[1\] is 500 Hz/);
     refuse("wrong-type", band(20), /two edges/);
     refuse("wrong-type", band([1, 2, 3]), /two edges/);

@@ -1,5 +1,5 @@
 import { fail, type Hertz, requireNumber, requireOneOf } from "../../units/index.js";
-import { tangentOf } from "../netFilter.js";
+import { nearest, tangentOf } from "../netFilter.js";
 import { bandSections } from "./bandSections.js";
 import { edgeSections } from "./edgeSections.js";
 import type { FilterDesign, FilterType } from "./filterDesign.js";
@@ -26,13 +26,14 @@ export interface ButterworthOptions {
  * that |H| = 1/√2 at every cutoff. One pass has C′ = 1.
  * Units: Hz.
  * Limits: sections are stable at any order; below a cutoff of about 10⁻⁴ of the rate the rounding of their coefficients
- * moves the gain by 2⁻⁵³ (fs/(π f))². Gain and, but for bands, section order as
+ * moves the gain by 2⁻⁵³ (fs/(π f))². Cutoffs and the
+ * width of a band are more than 10⁻⁷ of the rate, and cutoffs as far from half of it; a high order needs more. Gain and, but for bands, section order as
  * SciPy's; a first-order section keeps its own zero.
  * Source: Winter DA 2009, Biomechanics and Motor Control of Human Movement, 4th ed., eq. 2.19 (low-pass of order 2 and its
  * correction); agrees with SciPy's `butter` in every type.
  * @param options - Type, order, cutoff, sampling rate and passes.
  * @throws GaitKineticsError `out-of-range`, `wrong-type` or `not-finite`: unknown type, order or passes no whole number in
- * range, cutoff not between 0 and half the sampling rate, edges that do not rise or are given for no band.
+ * range, cutoff not between 0 and half the sampling rate or too near to either for the order, edges that do not rise or are given for no band.
  * @example
  * butterworth({ type: "low-pass", order: 2, cutoff: 6, sampleRate: 60 }).sections[0][0] // 0.0674552738890719
  */
@@ -88,6 +89,13 @@ export function bandOf(
     fail("out-of-range", `cutoff is ${edges[0]} to ${edges[1]} Hz; the edges must rise`, {
       argument: "cutoff",
     });
+  }
+  if (!(edges[1] - edges[0] > nearest(sampleRate))) {
+    fail(
+      "out-of-range",
+      `cutoff is ${edges[0]} to ${edges[1]} Hz; the edges must lie more than ${nearest(sampleRate)} Hz apart`,
+      { argument: "cutoff" },
+    );
   }
   const width = (high - low) * (type === "band-pass" ? 1 / correction : correction);
   return { width, square: low * high, edges };

@@ -1,3 +1,4 @@
+import { fail } from "../../units/index.js";
 import type { Section } from "./filterDesign.js";
 
 /**
@@ -30,8 +31,13 @@ export function edgeSections(order: number, tangent: number, side: 1 | -1): Sect
   return withGain(sections, gain);
 }
 
-/** Puts a gain into the first section. */
+/** Puts a gain into the first section, after checking that samples times it stay clear of the smallest numbers. */
 export function withGain([first, ...rest]: readonly Section[], gain: number): Section[] {
+  if (gain < 1e-280) {
+    fail("out-of-range", `order is too high for so low a cutoff: the gain, ${gain}, must reach 1e-280`, {
+      argument: "order",
+    });
+  }
   const [b0, b1, b2, ...denominator] = first as Section;
   return [[b0 * gain, b1 * gain, b2 * gain, ...denominator], ...rest];
 }
