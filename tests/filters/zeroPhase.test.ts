@@ -175,6 +175,29 @@ describe("laws", () => {
         expect(distance(reversed.reverse(), lowPass(values, options))).toBeLessThan(1e-7);
       }),
     ));
+  it.each([
+    [1, "low-pass", 2],
+    [2, "low-pass", 4],
+    [3, "high-pass", 6],
+    [1, "band-pass", 4],
+    [2, "band-stop", 8],
+  ] as const)(
+    "so they do from two samples a pole on: order %i %s, %i samples; fewer are refused",
+    (n, type, least) => {
+      const band = type.startsWith("band") ? ([50, 200] as const) : 50;
+      const design = butterworth({ type, order: n, cutoff: band, sampleRate: 1000 });
+      const run = (x: Float64Array) => filterZeroPhase(x, design, { ends: gustafsson });
+      for (let count = least; count < 3 * least; count++) {
+        const values = Float64Array.from({ length: count }, (_, i) => 700 * Math.sin(i / 3) + ((i * 7) % 5));
+        expect(distance(run(values.slice().reverse()).reverse(), run(values))).toBeLessThan(1e-9);
+      }
+      for (const count of [0, 1, least - 1]) {
+        const refused = () => run(new Float64Array(count));
+        expect(refused).toThrow(expect.objectContaining({ code: "too-short" }));
+        if (count > 0) expect(refused).toThrow(`there are ${count} samples; at least ${least} are needed`);
+      }
+    },
+  );
   it("Gustafsson's states on a long signal, where only its ends are solved for, act at its ends only", () => {
     const long = Float64Array.from({ length: 20_000 }, (_, i) => 800 * Math.sin(i / 30) + ((i * 7919) % 101));
     const solved = lowPass(long, { cutoff: 40, sampleRate: 1000, ends: gustafsson });

@@ -1,4 +1,4 @@
-import { type FilterDesign, sectionsOf } from "./filterDesign.js";
+import { type FilterDesign, isFirstOrder, type Section, sectionsOf } from "./filterDesign.js";
 
 /** A complex number. */
 export interface Complex {
@@ -30,15 +30,15 @@ export interface PolesAndZeros {
 export function polesAndZeros(design: FilterDesign): PolesAndZeros {
   const sections = sectionsOf(design);
   return {
-    poles: sections.flatMap(([, , b2, , a1, a2]) => roots(a1, a2, b2 === 0 && a2 === 0)),
-    zeros: sections.flatMap(([b0, b1, b2, , , a2]) => roots(b1 / b0, b2 / b0, b2 === 0 && a2 === 0)),
+    poles: sections.flatMap((section) => roots(section[4], section[5], section)),
+    zeros: sections.flatMap((section) => roots(section[1] / section[0], section[2] / section[0], section)),
     gain: sections.reduce((product, [b0]) => product * b0, 1),
   };
 }
 
-/** Roots of z² + b z + c, or of z + b for a section of first order. */
-function roots(b: number, c: number, first: boolean): Complex[] {
-  if (first) return [{ real: 0 - b, imaginary: 0 }];
+/** Roots of z² + b z + c, or of z + b where the section is of first order. */
+function roots(b: number, c: number, section: Section): Complex[] {
+  if (isFirstOrder(section)) return [{ real: 0 - b, imaginary: 0 }];
   const under = (b * b) / 4 - c;
   if (under < 0) return [1, -1].map((sign) => ({ real: -b / 2, imaginary: sign * Math.sqrt(-under) }));
   const larger = -b / 2 - Math.sign(b || 1) * Math.sqrt(under);

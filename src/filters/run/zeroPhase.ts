@@ -1,5 +1,5 @@
 import { type Complete, fail, requireNumber, requireOneOf } from "../../units/index.js";
-import type { Section } from "../design/filterDesign.js";
+import { isFirstOrder, type Section } from "../design/filterDesign.js";
 import { allFinite, channelsOf, type OneOrMore, refuseNotFinite } from "./channels.js";
 import { bothWays, type Lane } from "./lanes.js";
 
@@ -68,7 +68,7 @@ export function zeroPhase(
 
 /** Six samples a section, and three more where none is of first order. */
 function usualPad(sections: readonly Section[]): number {
-  return 6 * sections.length + (sections.some(([, , b2, , , a2]) => b2 === 0 && a2 === 0) ? 0 : 3);
+  return 6 * sections.length + (sections.some(isFirstOrder) ? 0 : 3);
 }
 
 /** Fills a pad with what lies beyond the start (side 0) or end (side 1) of a signal, counted outwards from it. */
