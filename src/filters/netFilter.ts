@@ -48,10 +48,7 @@ export const nearest = (sampleRate: Hertz): Hertz => sampleRate / 1e7;
 /** Checks a cutoff against its sampling rate and gives the tangent of its half angle. */
 export function tangentOf(cutoff: Hertz, sampleRate: Hertz, argument = "cutoff"): number {
   requireNumber("sampleRate", sampleRate, { above: 0, unit: "Hz" });
-  requireNumber(argument, cutoff, {
-    above: nearest(sampleRate),
-    below: sampleRate / 2 - nearest(sampleRate),
-    unit: "Hz",
-  });
+  const above = nearest(sampleRate);
+  requireNumber(argument, cutoff, { above, below: sampleRate / 2 - above, unit: "Hz" });
   return Math.tan((Math.PI * cutoff) / sampleRate);
 }

@@ -97,6 +97,25 @@ describe("laws", () => {
         expect(joined([head, tail])).toEqual(filterCausal(whole, one));
       }),
     ));
+  it("dies away to nothing over zeros instead of going on in subnormal numbers, blocks or not", () => {
+    for (const one of [
+      butterworth({ type: "low-pass", order: 4, cutoff: 20, sampleRate: 1000 }),
+      butterworth({ type: "high-pass", order: 3, cutoff: 20, sampleRate: 1000 }),
+      butterworth({ type: "band-pass", order: 3, cutoff: [15, 60], sampleRate: 1000 }),
+      criticallyDamped({ order: 4, cutoff: 30, sampleRate: 1000 }),
+    ]) {
+      const impulse = new Float64Array(40_000);
+      impulse[0] = 700;
+      const batch = filterCausal(impulse, one, { start: "rest" });
+      expect(batch.slice(30_000).every((value) => value === 0)).toBe(true);
+      const stream = streamingFilter(one, { start: "rest" });
+      const blocks: Float64Array[] = [];
+      for (let from = 0; from < impulse.length; from += 37)
+        blocks.push(stream.push(impulse.slice(from, from + 37)));
+      expect(joined(blocks)).toEqual(batch);
+      expect((stream.state() as FilterState).every((value) => value === 0)).toBe(true);
+    }
+  });
   it("from the steady state a constant passes unchanged; from rest it swings in from nothing", () => {
     const constant = new Float64Array(400).fill(700);
     for (const sample of filterCausal(constant, design)) expect(sample).toBeCloseTo(700, 9);

@@ -1,4 +1,4 @@
-import { fail } from "../../units/index.js";
+import { requireNumber } from "../../units/index.js";
 import type { Section } from "./filterDesign.js";
 
 /**
@@ -33,11 +33,7 @@ export function edgeSections(order: number, tangent: number, side: 1 | -1): Sect
 
 /** Puts a gain into the first section, after checking that samples times it stay clear of the smallest numbers. */
 export function withGain([first, ...rest]: readonly Section[], gain: number): Section[] {
-  if (gain < 1e-280) {
-    fail("out-of-range", `order is too high for so low a cutoff: the gain, ${gain}, must reach 1e-280`, {
-      argument: "order",
-    });
-  }
+  requireNumber("gain", gain, { from: 1e-280, hint: "order is too high" });
   const [b0, b1, b2, ...denominator] = first as Section;
   return [[b0 * gain, b1 * gain, b2 * gain, ...denominator], ...rest];
 }

@@ -7,7 +7,7 @@ import { fail, type Hertz } from "../../units/index.js";
 export type Section = readonly [b0: number, b1: number, b2: number, a0: number, a1: number, a2: number];
 
 /** Whether a section is of first order. A second-order one may have a₂ = 0 too: a pole at 0. */
-export const isFirstOrder = ([, , b2, , , a2]: Section): boolean => b2 === 0 && a2 === 0;
+export const isFirstOrder = (section: Section): boolean => section[2] === 0 && section[5] === 0;
 
 /** Which frequencies a filter lets through. */
 export type FilterType = "low-pass" | "high-pass" | "band-pass" | "band-stop";

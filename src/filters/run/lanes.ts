@@ -14,9 +14,6 @@ export type Lane = readonly [
 /** Samples taken through all sections before the next block is begun: few enough to stay in the processor's cache. */
 const BLOCK = 1024;
 
-/** States below this become zero between blocks, or a filter dying away over zeros would go on in slow subnormal numbers. */
-const NOTHING = 1e-300;
-
 /**
  * Prepares a filter to run one or two lanes of a length forward and back. Each starts from the steady state of the
  * outermost sample of its head and turns at that of its tail. Two go side by side: short lanes with each other, a long
@@ -86,6 +83,5 @@ export function runAll(
     // Not a product with the step: that may be −0, which would turn every index into a 64-bit float.
     const at = (place: number) => (step < 0 ? length - 1 - place : place);
     runBlock(coefficients, state, 0, sources, targets, at(done), at(next), step);
-    for (let i = 0; i < state.length; i++) if (Math.abs(state[i] as number) < NOTHING) state[i] = 0;
   }
 }

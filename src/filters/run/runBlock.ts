@@ -1,6 +1,12 @@
 import type { Section } from "../design/filterDesign.js";
 
 /**
+ * A section the sizes of whose states sum to less than this goes to rest, or dying away over zeros it would go on in slow subnormal
+ * numbers. It is asked at every sample, so that blocks make no difference.
+ */
+const NOTHING = 1e-300;
+
+/**
  * Lays the numbers of sections out one after the other, six a section. Numbers read from a typed array are known to the
  * compiler of any engine as 64-bit ones; read from arrays of arrays they are checked again at every sample.
  */
@@ -91,6 +97,7 @@ function runOne(
     const output = b0 * input + s1;
     s1 = b1 * input + s2 - a1 * output;
     s2 = b2 * input - a2 * output;
+    if (Math.abs(s1) + Math.abs(s2) < NOTHING) s1 = s2 = 0;
     target[i] = output;
   }
   state[place] = s1;
@@ -129,6 +136,8 @@ function runTwo(
     s1B = b1 * inputB + s2B - a1 * outputB;
     s2A = b2 * inputA - a2 * outputA;
     s2B = b2 * inputB - a2 * outputB;
+    if (Math.abs(s1A) + Math.abs(s2A) < NOTHING) s1A = s2A = 0;
+    if (Math.abs(s1B) + Math.abs(s2B) < NOTHING) s1B = s2B = 0;
     targetA[i] = outputA;
     targetB[i] = outputB;
   }
