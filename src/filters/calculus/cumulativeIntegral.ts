@@ -7,6 +7,7 @@ import {
   requireOneOf,
   withDefaults,
 } from "../../units/index.js";
+import { finiteResult } from "../finiteResult.js";
 
 /** By which rule samples are integrated. */
 export type IntegrationRule = "trapezoid" | "simpson";
@@ -55,7 +56,7 @@ export function cumulativeIntegral(
       sum += x(i - 1) + x(i);
       integral[i] = sum / (2 * sampleRate);
     }
-    return integral;
+    return finiteResult(integral);
   }
   if (count < 3) {
     fail("too-short", `there are ${count} samples; Simpson's rule needs at least 3`, {
@@ -68,5 +69,5 @@ export function cumulativeIntegral(
     sum += ahead ? 5 * x(i - 1) + 8 * x(i) - x(i + 1) : 5 * x(i) + 8 * x(i - 1) - x(i - 2);
     integral[i] = sum / (12 * sampleRate);
   }
-  return integral;
+  return finiteResult(integral);
 }

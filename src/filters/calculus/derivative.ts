@@ -1,4 +1,5 @@
 import { type Complete, type Hertz, withDefaults } from "../../units/index.js";
+import { finiteResult } from "../finiteResult.js";
 import { requireDifferences } from "./requireDifferences.js";
 
 /** How {@link derivative} treats the first and last sample. */
@@ -42,7 +43,7 @@ export function derivative(
   }
   slopes[0] = slopeAtEnd(samples, 0, 1, endOrder) * sampleRate;
   slopes[count - 1] = -slopeAtEnd(samples, count - 1, -1, endOrder) * sampleRate;
-  return slopes;
+  return finiteResult(slopes);
 }
 
 /** Difference per sample at an end; `inward` leads from it into the samples. */

@@ -1,4 +1,5 @@
 import { type Complete, type Hertz, withDefaults } from "../../units/index.js";
+import { finiteResult } from "../finiteResult.js";
 import { requireDifferences } from "./requireDifferences.js";
 
 /** How {@link secondDerivative} treats the first and last sample. */
@@ -43,7 +44,7 @@ export function secondDerivative(
   }
   curvature[0] = atEnd(samples, 0, 1, endOrder) * square;
   curvature[count - 1] = atEnd(samples, count - 1, -1, endOrder) * square;
-  return curvature;
+  return finiteResult(curvature);
 }
 
 /** Second difference per sample at an end; `inward` leads from it into the samples. */

@@ -1,4 +1,5 @@
 import { type Complete, requireFiniteSamples, requireOneOf, withDefaults } from "../../units/index.js";
+import { finiteResult } from "../finiteResult.js";
 
 /** What {@link detrend} may be told. */
 export interface DetrendOptions {
@@ -36,5 +37,5 @@ export function detrend<S extends Float64Array>(samples: S, options: DetrendOpti
   const mean = sum / count;
   for (let i = 0; i < count; i++) moment += (i - middle) * ((samples[i] as number) - mean);
   const slope = type === "constant" || count < 2 ? 0 : moment / ((count * (count * count - 1)) / 12);
-  return samples.map((value, i) => value - mean - slope * (i - middle)) as S;
+  return finiteResult(samples.map((value, i) => value - mean - slope * (i - middle)) as S);
 }

@@ -1,5 +1,6 @@
 import { fail, type Hertz, requireFiniteSamples, type Seconds } from "../../units/index.js";
 import { positionOf } from "../calculus/valueAt.js";
+import { finiteResult } from "../finiteResult.js";
 
 /** Samples without their offset, and what it was. */
 export interface OffsetRemoved<S extends Float64Array> {
@@ -41,5 +42,5 @@ export function removeOffset<S extends Float64Array>(
   }
   const stretch = samples.subarray(first, last + 1);
   const offset = stretch.reduce((sum, value) => sum + value, 0) / stretch.length;
-  return { samples: samples.map((value) => value - offset) as S, offset };
+  return { samples: finiteResult(samples.map((value) => value - offset) as S), offset };
 }

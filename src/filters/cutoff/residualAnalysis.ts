@@ -6,6 +6,7 @@ import {
   requireFiniteSamples,
   withDefaults,
 } from "../../units/index.js";
+import { finiteResult } from "../finiteResult.js";
 import { lowPass } from "../lowPass.js";
 import { residualOf, trialCutoffs } from "./trialCutoffs.js";
 
@@ -83,10 +84,12 @@ export function residualAnalysis(
     const residual = residualOf(samples, lowPass(samples, { cutoff, sampleRate, order }));
     return Math.sqrt(residual.reduce((sum, value) => sum + value * value, 0) / residual.length);
   });
+  finiteResult(Float64Array.from(residuals));
   const { intercept, slope, rSquared } = lineThrough(
     cutoffs.filter((_, i) => inRange[i]),
     residuals.filter((_, i) => inRange[i]),
   );
+  finiteResult(Float64Array.of(intercept, slope, rSquared));
   const cutoff = crossing(cutoffs, residuals, intercept);
   const found = { cutoff, noise: intercept, slope, rSquared, fitRange, cutoffs, residuals };
   return { ...found, cautions: cautionsOf(found) };

@@ -6,6 +6,7 @@ import {
   type Seconds,
   withDefaults,
 } from "../../units/index.js";
+import { finiteResult } from "../finiteResult.js";
 import { monotoneSlopes } from "./monotoneSlopes.js";
 import { splineSlopes } from "./splineSlopes.js";
 
@@ -59,7 +60,7 @@ export function interpolate(
         ? splineSlopes(times, values)
         : monotoneSlopes(times, values);
   let piece = 0;
-  return Float64Array.from(at, (time, i) => {
+  const result = Float64Array.from(at, (time, i) => {
     if (!(time >= (times[0] as number) && time <= (times[last] as number))) {
       fail(
         "out-of-range",
@@ -74,6 +75,7 @@ export function interpolate(
     piece = pieceOf(times, time, piece);
     return valueWithin(times, values, slopes, piece, time);
   });
+  return finiteResult(result);
 }
 
 function checkPoints(times: Float64Array, values: Float64Array): void {

@@ -7,6 +7,7 @@ import {
   requireOneOf,
   withDefaults,
 } from "../../units/index.js";
+import { finiteResult } from "../finiteResult.js";
 import { rationalRatio } from "./rationalRatio.js";
 import { windowedSinc } from "./windowedSinc.js";
 
@@ -67,7 +68,7 @@ export function resample<S extends Float64Array>(samples: S, options: ResampleOp
     const start = Math.floor(place / up);
     result[k] = product(phase, extended, start);
   }
-  return result as S;
+  return finiteResult(result) as S;
 }
 
 /** Sum of the products of taps with samples from a place on: four sums side by side, none waiting for another. */

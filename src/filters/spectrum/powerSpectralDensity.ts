@@ -8,6 +8,7 @@ import {
   requireOneOf,
   withDefaults,
 } from "../../units/index.js";
+import { finiteResult } from "../finiteResult.js";
 import { powerTransform } from "./powerTransform.js";
 
 /** How a segment fades in and out. */
@@ -119,7 +120,7 @@ export function powerSpectralDensity(
   }
   return {
     frequency: sums.map((_, k) => (k * sampleRate) / transformLength),
-    density: sums.map((value, k) => value * scale * (single(k) ? 1 : 2)),
+    density: finiteResult(sums.map((value, k) => value * scale * (single(k) ? 1 : 2))),
     segments,
     segmentLength,
     cautions,
