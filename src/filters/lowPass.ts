@@ -24,8 +24,8 @@ export interface LowPassOptions extends ZeroPhaseOptions {
  * states as SciPy's `sosfiltfilt`.
  * @param samples - One channel, or an array of channels of one length, which are filtered side by side.
  * @param options - Cutoff and sampling rate, and what {@link ZERO_PHASE_DEFAULTS} holds where left out.
- * @throws GaitKineticsError `out-of-range`: cutoff not between 0 and half the sampling rate, or within 10⁻⁷ of the rate of
- * either; order odd, not from 2 to 100, or too high for so low a cutoff; `too-short`: not more samples than the pad; `not-finite`: NaN or infinity among the samples;
+ * @throws GaitKineticsError `out-of-range`: cutoff not between 10⁻⁷ of the sampling rate and half of it;
+ * order odd, not from 2 to 100, or too high for so low a cutoff; `too-short`: not more samples than the pad; `not-finite`: NaN or infinity among the samples;
  * `unequal-lengths`: channels of different lengths; `wrong-type`: no `Float64Array` or `Float32Array`;
  * `unknown-option`.
  * @example

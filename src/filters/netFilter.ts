@@ -40,7 +40,7 @@ export function onePassOf({
 }
 
 /**
- * Gives how far a cutoff keeps from 0 and from half the rate, a ten-millionth of it, Hz. The rounding of the coefficients, 2⁻⁵³ over
+ * Gives how far a cutoff keeps from 0, a ten-millionth of it, Hz. The rounding of the coefficients, 2⁻⁵³ over
  * the squared tangent, moves the gain there by some thousandths, and nearer by as much as the gain itself.
  */
 export const nearest = (sampleRate: Hertz): Hertz => sampleRate / 1e7;
@@ -48,7 +48,6 @@ export const nearest = (sampleRate: Hertz): Hertz => sampleRate / 1e7;
 /** Checks a cutoff against its sampling rate and gives the tangent of its half angle. */
 export function tangentOf(cutoff: Hertz, sampleRate: Hertz, argument = "cutoff"): number {
   requireNumber("sampleRate", sampleRate, { above: 0, unit: "Hz" });
-  const above = nearest(sampleRate);
-  requireNumber(argument, cutoff, { above, below: sampleRate / 2 - above, unit: "Hz" });
+  requireNumber(argument, cutoff, { above: nearest(sampleRate), below: sampleRate / 2, unit: "Hz" });
   return Math.tan((Math.PI * cutoff) / sampleRate);
 }

@@ -33,7 +33,7 @@ export const INTEGRATION_DEFAULTS: Complete<IntegrationOptions> = { rule: "trape
  * @param samples - Any number, none gives none; at least 3 for Simpson's rule.
  * @param sampleRate - Samples per second, above 0.
  * @param options - The rule; {@link INTEGRATION_DEFAULTS} where left out.
- * @throws GaitKineticsError `not-finite`: NaN or infinity among the samples; `wrong-type`; `too-short`; `out-of-range`:
+ * @throws GaitKineticsError `not-finite`: NaN or infinity among samples or result; `wrong-type`; `too-short`; `out-of-range`:
  * rate not above 0, unknown rule; `unknown-option`.
  * @example
  * cumulativeIntegral(new Float64Array([2, 2, 4]), 10)[2] // 0.5

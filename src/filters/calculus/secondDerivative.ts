@@ -23,7 +23,7 @@ export const SECOND_DERIVATIVE_DEFAULTS: Complete<SecondDerivativeOptions> = { e
  * @param samples - At least 4 of them, 3 at end order 1.
  * @param sampleRate - Samples per second, above 0.
  * @param options - {@link SECOND_DERIVATIVE_DEFAULTS} where left out.
- * @throws GaitKineticsError `too-short`; `not-finite`: NaN or infinity among the samples; `wrong-type`;
+ * @throws GaitKineticsError `too-short`; `not-finite`: NaN or infinity among samples or result; `wrong-type`;
  * `out-of-range`: rate not above 0 or end order neither 1 nor 2.
  * @example
  * secondDerivative(new Float64Array([0, 1, 4, 9]), 1)[0] // 2

@@ -20,7 +20,7 @@ export const DETREND_DEFAULTS: Complete<DetrendOptions> = { type: "linear" };
  * Source: least squares; agrees with SciPy's `detrend`.
  * @param samples - One channel; none gives none.
  * @param options - {@link DETREND_DEFAULTS} where left out.
- * @throws GaitKineticsError `not-finite`: NaN or infinity among the samples; `wrong-type`; `out-of-range`: unknown type;
+ * @throws GaitKineticsError `not-finite`: NaN or infinity among samples or result; `wrong-type`; `out-of-range`: unknown type;
  * `unknown-option`.
  * @example
  * detrend(new Float64Array([1, 3, 5]))[2] // 0

@@ -21,7 +21,7 @@ export interface OffsetRemoved<S extends Float64Array> {
  * @param from - Start of the stretch, s, within the samples.
  * @param to - Its end, s, within the samples and not before `from`.
  * @throws GaitKineticsError `out-of-range`: a time outside the samples, a stretch without a sample, rate not above 0;
- * `not-finite`: NaN or infinity among the samples; `wrong-type`.
+ * `not-finite`: NaN or infinity among samples or result; `wrong-type`.
  * @example
  * removeOffset(new Float64Array([2, 2, 702]), 100, 0, 0.01).samples[2] // 700
  */

@@ -27,13 +27,13 @@ export interface ButterworthOptions {
  * Units: Hz.
  * Limits: sections are stable at any order; below a cutoff of about 10⁻⁴ of the rate the rounding of their coefficients
  * moves the gain by 2⁻⁵³ (fs/(π f))². Cutoffs and the
- * width of a band are more than 10⁻⁷ of the rate, and cutoffs as far from half of it; a high order needs more. Gain and, but for bands, section order as
+ * width of a band are more than 10⁻⁷ of the rate, at a high order still more; so near to half the rate the gain is as far off. Gain and, but for bands, section order as
  * SciPy's; a first-order section keeps its own zero.
  * Source: Winter DA 2009, Biomechanics and Motor Control of Human Movement, 4th ed., eq. 2.19 (low-pass of order 2 and its
  * correction); agrees with SciPy's `butter` in every type.
  * @param options - Type, order, cutoff, sampling rate and passes.
  * @throws GaitKineticsError `out-of-range`, `wrong-type` or `not-finite`: unknown type, order or passes no whole number in
- * range, cutoff not between 0 and half the sampling rate or too near to either for the order, edges that do not rise or are given for no band.
+ * range, cutoff not between 0 and half the sampling rate or too near to 0 for the order, edges that do not rise or are given for no band.
  * @example
  * butterworth({ type: "low-pass", order: 2, cutoff: 6, sampleRate: 60 }).sections[0][0] // 0.0674552738890719
  */
