@@ -26,9 +26,9 @@ export interface ButterworthOptions {
  * that |H| = 1/√2 at every cutoff. One pass has C′ = 1.
  * Units: Hz.
  * Limits: sections are stable at any order; below a cutoff of about 10⁻⁴ of the rate the rounding of their coefficients
- * moves the gain by 2⁻⁵³ (fs/(π f))². Cutoffs and the
- * width of a band are more than 10⁻⁷ of the rate, at a high order still more; so near to half the rate the gain is as far off. Gain and, but for bands, section order as
- * SciPy's; a first-order section keeps its own zero.
+ * moves the gain by 2⁻⁵³ (fs/(π f))², and so it is as near to half the rate. Cutoffs and the width of a band must be above
+ * 10⁻⁷ of the rate, at a high order further still. Gain and, but for bands, section order as SciPy's; a first-order
+ * section keeps its own zero.
  * Source: Winter DA 2009, Biomechanics and Motor Control of Human Movement, 4th ed., eq. 2.19 (low-pass of order 2 and its
  * correction); agrees with SciPy's `butter` in every type.
  * @param options - Type, order, cutoff, sampling rate and passes.
