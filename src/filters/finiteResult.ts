@@ -1,5 +1,4 @@
-import { fail } from "../units/index.js";
-import { allFinite } from "./run/channels.js";
+import { allFinite, fail } from "../units/index.js";
 
 /**
  * Gives back a result after checking that nothing in it overflowed. Finite samples overflow where sums, differences or

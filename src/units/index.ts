@@ -1,5 +1,5 @@
 export type { Caution } from "./caution.js";
-export { type NumberBounds, requireFiniteSamples, requireNumber, requireOneOf } from "./check.js";
+export { allFinite, type NumberBounds, requireFiniteSamples, requireNumber, requireOneOf } from "./check.js";
 export {
   fraction,
   hertz,

@@ -1,6 +1,13 @@
-import { type Complete, fail, requireOneOf, type Samples, withDefaults } from "../../units/index.js";
+import {
+  allFinite,
+  type Complete,
+  fail,
+  requireOneOf,
+  type Samples,
+  withDefaults,
+} from "../../units/index.js";
 import { type FilterDesign, sectionsOf } from "../design/filterDesign.js";
-import { allFinite, channelsOf, type FilteredChannels, type OneOrMore, refuseNotFinite } from "./channels.js";
+import { channelsOf, type FilteredChannels, type OneOrMore, refuseNotFinite } from "./channels.js";
 import { coefficientsOf, runBlock } from "./runBlock.js";
 import { startState } from "./startState.js";
 

@@ -1,6 +1,6 @@
-import { type Complete, fail, requireNumber, requireOneOf } from "../../units/index.js";
+import { allFinite, type Complete, fail, requireNumber, requireOneOf } from "../../units/index.js";
 import { isFirstOrder, type Section } from "../design/filterDesign.js";
-import { allFinite, channelsOf, type OneOrMore, refuseNotFinite } from "./channels.js";
+import { channelsOf, type OneOrMore, refuseNotFinite } from "./channels.js";
 import { bothWays, type Lane } from "./lanes.js";
 
 /** Prepares a filter to run lanes of a length forward and back by a rule of its own; `gustafsson` is one. */
