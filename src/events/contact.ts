@@ -9,6 +9,8 @@ export interface Contact {
   readonly toeOff: Seconds;
   /** Level of the vertical force that both times are read at. */
   readonly threshold: Newtons;
+  /** Index into the ground reaction's `plates`, where these are kept apart: the plate that this foot is on. */
+  readonly plate?: number;
 }
 
 /** A contact with the neighbours that some metrics need. */

@@ -45,6 +45,15 @@ export interface GroundReaction {
   readonly startTime: Seconds;
   readonly force: ForceComponents;
   readonly moment?: MomentComponents;
+  /**
+   * The plates or belts kept apart, each a ground reaction of its own on the same samples and in the same frame; `force`
+   * and `moment` above are their sums. Absent where there is one plate, or where all are taken together.
+   */
+  readonly plates?: readonly GroundReaction[];
+  /** The plate's name, where this is one of several. */
+  readonly plate?: string;
+  /** The foot that steps on this plate, where the recording says so. */
+  readonly side?: Side;
   readonly subject: Subject;
   /** Mass by force (mean vertical force over whole strides ÷ gravity), once the strides are known. */
   readonly massByForce?: Kilograms;

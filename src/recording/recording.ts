@@ -1,4 +1,4 @@
-import type { Caution, Hertz, Kilograms, Metres, MetresPerSecond, Seconds } from "../units/index.js";
+import type { Caution, Hertz, Kilograms, Metres, MetresPerSecond, Samples, Seconds } from "../units/index.js";
 
 /** The three directions of the library's frame: forward along the surface, up normal to it, right of the runner. */
 export type Direction = "forward" | "up" | "right";
@@ -17,6 +17,75 @@ export interface Channel {
   readonly unit: string;
   /** NaN marks a gap: no value was recorded there. */
   readonly samples: Float64Array;
+  /** The plate or belt it belongs to, where the recording has several: `left` and `right` are belts of that foot. */
+  readonly plate?: string;
+}
+
+/** A point in the library's frame. */
+export interface Position {
+  readonly forward: Metres;
+  readonly up: Metres;
+  readonly right: Metres;
+}
+
+/** How a force platform's channels state force and moment: the types that the C3D format describes. */
+export type PlatformType = 1 | 2 | 3 | 4;
+
+/** One channel of a force platform as recorded, along the plate's own axes. */
+export interface PlatformChannel {
+  readonly name: string;
+  /** N, N m or m; V for type 4. */
+  readonly unit: string;
+  /** NaN marks a gap. */
+  readonly samples: Float64Array;
+}
+
+/**
+ * A force platform whose channels are not yet forces in the library's frame; `toGroundReaction` makes them so.
+ *
+ * Channels by type: 1 Fx Fy Fz Px Py Tz; 2 Fx Fy Fz Mx My Mz; 3 Fx12 Fx34 Fy14 Fy23 Fz1 Fz2 Fz3 Fz4; 4 six volts.
+ */
+export interface Platform {
+  readonly name: string;
+  readonly type: PlatformType;
+  readonly channels: readonly PlatformChannel[];
+  /** Corners of the top surface: the quadrants (+x, +y), (−x, +y), (−x, −y), (+x, −y) of the plate's axes. */
+  readonly corners: readonly [Position, Position, Position, Position];
+  /**
+   * In the plate's axes, m, as stored. Types 2 and 4: from the transducer's origin to the middle of the top surface.
+   * Type 3: half the sensors' spacing along x and along y, and the height of their plane. Not used by type 1.
+   */
+  readonly origin: readonly [number, number, number];
+  /** Type 4: six rows of six, force rows in N/V, moment rows in N·m/V; corrected = matrix × measured. */
+  readonly calibration?: readonly (readonly number[])[];
+  /** Samples that the recording names as unloaded: from the first to before the last, counted from 0. */
+  readonly zero?: { readonly from: number; readonly to: number };
+  /** The foot that steps on it, where the recording says so. */
+  readonly side?: Side;
+}
+
+/** The way of one marker; NaN in all three where it was not seen. */
+export interface Marker {
+  readonly name: string;
+  readonly forward: Samples<"m">;
+  readonly up: Samples<"m">;
+  readonly right: Samples<"m">;
+}
+
+/** Markers recorded beside the force, at a rate of their own. */
+export interface MarkerSet {
+  readonly sampleRate: Hertz;
+  /** Time of the first frame, on the recording's clock. */
+  readonly startTime: Seconds;
+  readonly markers: readonly Marker[];
+}
+
+/** An event that somebody marked in the recording. */
+export interface RecordedEvent {
+  readonly label: string;
+  /** On the recording's clock. */
+  readonly time: Seconds;
+  readonly side?: Side;
 }
 
 /** Who was recorded. */
@@ -47,6 +116,10 @@ export interface Recording {
   /** Time of the first sample. */
   readonly startTime: Seconds;
   readonly channels: readonly Channel[];
+  /** Force platforms as recorded, on the same samples as the channels. */
+  readonly platforms?: readonly Platform[];
+  readonly markers?: MarkerSet;
+  readonly events?: readonly RecordedEvent[];
   readonly subject: Subject;
   /** Mean speed over the ground or belt. */
   readonly speed?: MetresPerSecond;
