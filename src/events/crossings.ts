@@ -12,16 +12,21 @@ export interface CrossingRule {
   readonly shortestContact: Seconds;
 }
 
-/** A stretch of contact; `cut` where the recording's start or end cuts it, and its time there is the recording's own end. */
+/**
+ * A stretch of contact; `cut` where the recording's start or end cuts it, and its time there is the
+ * recording's own end.
+ */
 export interface Stretch {
   readonly initialContact: Seconds;
   readonly toeOff: Seconds;
   readonly cut: boolean;
+  /** Index of the plate it was found on, where plates are kept apart. */
+  readonly plate?: number;
 }
 
 /**
- * Finds the stretches above a threshold. A sample on the threshold counts as above; times are linear between samples.
- * One pass, no allocation but the stretches found.
+ * Finds the stretches above a threshold. A sample on the threshold counts as above; times are linear between
+ * samples. One pass, no allocation but the stretches found.
  */
 export function findStretches(up: Float64Array, sampleRate: Hertz, rule: CrossingRule): Stretch[] {
   const { threshold, fallLevel, shortestFlight, shortestContact } = rule;
@@ -29,7 +34,9 @@ export function findStretches(up: Float64Array, sampleRate: Hertz, rule: Crossin
   let inside = up.length > 0 && (up[0] as number) >= threshold;
   let cut = inside;
   let start = 0;
-  /** Time of the last downward crossing since which the force has stayed below the threshold; −1 while above. */
+  /**
+   * Time of the last downward crossing since which the force has stayed below the threshold; −1 while above.
+   */
   let fell = -1;
   let belowFallLevel = false;
   const close = (end: number, cutAtEnd: boolean) => {

@@ -1,4 +1,4 @@
-import { flightNoise, type GroundReaction } from "../force/index.js";
+import { type FlightNoise, flightNoise, type GroundReaction } from "../force/index.js";
 import type { Side } from "../recording/index.js";
 import {
   type Caution,
@@ -11,7 +11,7 @@ import {
   withDefaults,
 } from "../units/index.js";
 import type { Contact } from "./contact.js";
-import { findStretches } from "./crossings.js";
+import { type CrossingRule, findStretches, type Stretch } from "./crossings.js";
 import { durationCautions } from "./durationCautions.js";
 import { type SideMethod, tellSides } from "./sides.js";
 
@@ -29,7 +29,10 @@ export interface DetectEventsOptions {
   readonly firstFoot?: Side | null | undefined;
 }
 
-/** Threshold by rule; hysteresis, bridge and shortest contact as chosen for noise of a force treadmill. Common practice. */
+/**
+ * Threshold by rule; hysteresis, bridge and shortest contact as chosen for noise of a force treadmill. Common
+ * practice.
+ */
 export const DETECT_EVENTS_DEFAULTS: Complete<DetectEventsOptions> = {
   threshold: null,
   fallShare: 0.5,
@@ -62,17 +65,21 @@ export interface Events {
 }
 
 /**
- * Finds initial contacts and toe-offs by a force threshold, complete contacts and those that the recording cuts apart.
+ * Finds initial contacts and toe-offs by a force threshold, complete contacts and those that the recording
+ * cuts apart.
  *
- * Formula: initial contact where the vertical force rises through the threshold, toe-off where it last falls through it,
- * linear between samples; a contact ends only once the force was below the fall level (half the threshold) and stayed
- * below the threshold for 30 ms; shorter than 80 ms is no contact.
+ * Formula: initial contact where the vertical force rises through the threshold, toe-off where it last falls
+ * through it, linear between samples; a contact ends only once the force was below the fall level (half the
+ * threshold) and stayed below the threshold for 30 ms; shorter than 80 ms is no contact.
  * Units: N in; s from the first sample out.
- * Limits: two feet on one plate at a time make one contact. A threshold below four standard deviations of the noise in
- * flight moves events by tens of milliseconds unseen, so the default is five above the mean; on a low-passed copy, whose
- * successive samples resemble each other, five come to some 4.3 of the true deviation. Contacts that were read as one are
- * told by their length, in a `Caution`.
- * Source: force threshold with linear interpolation, common practice; hysteresis and durations chosen on synthetic truth.
+ * Limits: where plates are kept apart, contacts are found on each, at one threshold for all that clears the
+ * noise of each, and told in order of initial contact; two feet on one plate at a time make one contact. A
+ * threshold below four standard deviations of the noise in flight moves events by tens of milliseconds
+ * unseen, so the default is five above the mean; on a low-passed copy, whose successive samples resemble each
+ * other, five come to some 4.3 of the true deviation. Contacts that were read as one are told by their
+ * length, in a `Caution`.
+ * Source: force threshold with linear interpolation, common practice; hysteresis and durations chosen on
+ * synthetic truth.
  * @param ground - Force with offset and drift removed.
  * @param options - {@link DETECT_EVENTS_DEFAULTS} where left out.
  * @throws GaitKineticsError `out-of-range`: threshold not above 0, share outside (0, 1], negative durations.
@@ -87,8 +94,10 @@ export function detectEvents(ground: GroundReaction, options: DetectEventsOption
   if (settings.firstFoot !== null) requireOneOf("firstFoot", settings.firstFoot, ["left", "right"]);
   const cautions: Caution[] = [];
 
-  const noise = flightNoise(ground);
-  const aboveNoise = noise === null ? 0 : noise.mean + THRESHOLD_NOISE_FACTOR * noise.sd;
+  const plates = ground.plates ?? [ground];
+  const noises = plates.map(flightNoise).filter((plate) => plate !== null);
+  const noise = noisiest(noises, THRESHOLD_NOISE_FACTOR);
+  const aboveNoise = noise === null ? 0 : levelAbove(noise, THRESHOLD_NOISE_FACTOR);
   const threshold =
     settings.threshold === null
       ? Math.max(LEAST_THRESHOLD, aboveNoise)
@@ -109,18 +118,19 @@ export function detectEvents(ground: GroundReaction, options: DetectEventsOption
   }
 
   // A force that stays above the fall level in flight would never end a contact.
-  const inFlight = noise === null ? 0 : noise.mean + FALL_NOISE_FACTOR * noise.sd;
+  const inFlight = Math.max(0, ...noises.map((plate) => levelAbove(plate, FALL_NOISE_FACTOR)));
   const fallLevel = Math.min(threshold, Math.max(fallShare * threshold, inFlight));
   const rule = { threshold, fallLevel, shortestFlight, shortestContact };
-  const stretches = findStretches(ground.force.up, ground.sampleRate, rule);
+  const stretches = stretchesOf(ground, rule);
   const firstFoot = settings.firstFoot ?? ground.firstFoot ?? null;
   const firstComplete = stretches.findIndex(({ cut }) => !cut);
   const told = tellSides(ground, stretches, firstFoot, firstComplete);
   const contacts: Contact[] = [];
   const partialContacts: Contact[] = [];
-  stretches.forEach(({ initialContact, toeOff, cut }, k) => {
-    const side = told.sides[k] as Side;
-    (cut ? partialContacts : contacts).push({ side, initialContact, toeOff, threshold });
+  stretches.forEach(({ initialContact, toeOff, cut, plate }, k) => {
+    const side = told.sides[k] as Contact["side"];
+    const on = plate !== undefined && { plate };
+    (cut ? partialContacts : contacts).push({ side, initialContact, toeOff, threshold, ...on });
   });
   cautions.push(...durationCautions(contacts, partialContacts, shortestFlight));
   return {
@@ -129,4 +139,27 @@ export function detectEvents(ground: GroundReaction, options: DetectEventsOption
     settings: { threshold, fallLevel, shortestFlight, shortestContact, sides: told.method },
     cautions: contacts.length > 1 ? [...cautions, ...told.cautions] : cautions,
   };
+}
+
+/** The stretches of every plate in order of initial contact. */
+function stretchesOf(ground: GroundReaction, rule: CrossingRule): Stretch[] {
+  const { plates, sampleRate } = ground;
+  if (plates === undefined) return findStretches(ground.force.up, sampleRate, rule);
+  return plates
+    .flatMap(({ force }, plate) =>
+      findStretches(force.up, sampleRate, rule).map((stretch): Stretch => ({ ...stretch, plate })),
+    )
+    .sort((a, b) => a.initialContact - b.initialContact || a.toeOff - b.toeOff);
+}
+
+function levelAbove({ mean, sd }: FlightNoise, factor: number): number {
+  return mean + factor * sd;
+}
+
+function noisiest(noises: readonly FlightNoise[], factor: number): FlightNoise | null {
+  return noises.reduce<FlightNoise | null>(
+    (worst, noise) =>
+      worst === null || levelAbove(noise, factor) > levelAbove(worst, factor) ? noise : worst,
+    null,
+  );
 }

@@ -33,7 +33,7 @@ export function durationCautions(
       values: { contacts: long.length, limit, longest, median: usual },
     });
   }
-  const flights = contacts.slice(1).map((contact, k) => contact.initialContact - (contacts[k]?.toeOff ?? 0));
+  const flights = flightsOf(contacts);
   const short = flights.filter((flight) => flight < NEAR_BRIDGE * bridge);
   if (short.length > 0) {
     cautions.push({
@@ -43,4 +43,19 @@ export function durationCautions(
     });
   }
   return cautions;
+}
+
+/**
+ * Times from each toe-off to the next initial contact on the same plate: feet on different plates may
+ * overlap.
+ */
+function flightsOf(contacts: readonly Contact[]): number[] {
+  const left = new Map<number | undefined, number>();
+  const flights: number[] = [];
+  for (const { plate, initialContact, toeOff } of contacts) {
+    const before = left.get(plate);
+    if (before !== undefined) flights.push(initialContact - before);
+    left.set(plate, toeOff);
+  }
+  return flights;
 }

@@ -10,3 +10,4 @@ export {
 } from "./detectEvents.js";
 export type { SideMethod } from "./sides.js";
 export { LONGEST_STEP, medianStepTime, stepsOf } from "./stepsOf.js";
+export { underFoot } from "./underFoot.js";

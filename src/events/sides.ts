@@ -2,21 +2,34 @@ import { integralBetween } from "../filters/index.js";
 import { type GroundReaction, meanCentreOfPressure } from "../force/index.js";
 import type { Side } from "../recording/index.js";
 import type { Caution } from "../units/index.js";
+import type { Contact } from "./contact.js";
 import type { Stretch } from "./crossings.js";
+import { type RecordedSides, recordedSides } from "./recordedSides.js";
 import { medianStepTime } from "./stepsOf.js";
+import { underFoot } from "./underFoot.js";
 
 /** How left and right were told apart. */
-export type SideMethod = "centre of pressure" | "first foot" | "mediolateral force" | "alternation";
+export type SideMethod =
+  | "plates"
+  | "recorded events"
+  | "centre of pressure"
+  | "first foot"
+  | "mediolateral force"
+  | "alternation";
 
 /** The foot of every stretch and how it was told. */
 export interface Sides {
-  readonly sides: readonly Side[];
+  readonly sides: readonly Contact["side"][];
   readonly method: SideMethod;
   readonly cautions: readonly Caution[];
 }
 
 /** Share of contacts whose own evidence must agree with the side they are given. */
 const LEAST_AGREEMENT = 0.8;
+/** Voices of a foot that the recording names against one of a contact's own evidence. */
+const NAMED_VOTE = 1000;
+/** So few contacts on plates cannot show by their times that a step between them fell beside the plates. */
+const FEW_CONTACTS = 3;
 /** After more than this many median step times a contact was missed, or the runner stumbled or paused. */
 const IRREGULAR = 1.4;
 /** After a pause of this many median step times the number of contacts that passed is not known. */
@@ -25,11 +38,13 @@ const PAUSE = 2.5;
 const CLEAR = 0.25;
 
 /**
- * Tells left from right. Feet alternate in time, a missed or doubled contact counted by the time that passed; which of
- * the two feet is which is voted by all contacts since the last irregular step: the stated first foot where there is one, else
- * the centre of pressure against that of its neighbours (the right foot lands to the right), else the sign of the net
- * mediolateral impulse (the right foot's stance pushes the body to the left). Without any of these the labels alternate
- * from "right" and only tell the two feet apart.
+ * Tells left from right. What the recording itself names, the foot of a belt or of a marked event, is taken.
+ * Else feet alternate in time, a missed or doubled contact counted by the time that passed; which of the two
+ * feet is which is voted by all contacts since the last irregular step: the stated first foot where there is
+ * one, else the centre of pressure against that of its neighbours (the right foot lands to the right), else
+ * the sign of the net mediolateral impulse (the right foot's stance pushes the body to the left). Without any
+ * of these the labels alternate from "right" and only tell the two feet apart; a single contact stays
+ * "unknown".
  * @param complete - Index of the first complete stretch, which the stated first foot belongs to; −1 for none.
  */
 export function tellSides(
@@ -38,10 +53,13 @@ export function tellSides(
   firstFoot: Side | null,
   complete: number,
 ): Sides {
+  const named = recordedSides(ground, stretches);
   const { parity, segment, counted } = alternation(stretches);
-  const places = stretches.map(({ initialContact, toeOff }) => {
+  const places = stretches.map((stretch) => {
+    const { initialContact, toeOff } = stretch;
     const quarter = (toeOff - initialContact) / 4;
-    return meanCentreOfPressure(ground, "right", initialContact + quarter, toeOff - quarter);
+    const foot = underFoot(ground, stretch);
+    return meanCentreOfPressure(foot, "right", initialContact + quarter, toeOff - quarter);
   });
   const placed = places.every((place) => place !== null) && stretches.length > 1;
   const pushed = pushes(ground, stretches);
@@ -55,7 +73,8 @@ export function tellSides(
           ? "centre of pressure"
           : "mediolateral force";
 
-  // One vote per segment: is an even parity the right foot? Each contact has one voice, so that no odd value outweighs the rest.
+  // One vote per segment: is an even parity the right foot? Each contact has one voice, so that no odd value
+  // outweighs the rest.
   const votes = new Map<number, number>();
   if (evidence !== null) {
     evidence.forEach((value, k) => {
@@ -70,19 +89,37 @@ export function tellSides(
     if ((votes.get(own) ?? 0) * stated < 0) for (const [s, vote] of votes) votes.set(s, -vote);
     votes.set(own, stated);
   }
+  // Feet that are named outvote what is inferred for the others of their segment.
+  named?.sides.forEach((side, k) => {
+    if (side === null) return;
+    const s = segment[k] as number;
+    votes.set(s, (votes.get(s) ?? 0) + NAMED_VOTE * ((side === "right") === (parity[k] === 0) ? 1 : -1));
+  });
   // A segment without a clear vote goes on as the one before it.
   let evenIsRight = true;
   const sides = stretches.map((_, k): Side => {
     const vote = votes.get(segment[k] as number) ?? 0;
     if (vote !== 0) evenIsRight = vote > 0;
-    return evenIsRight === (parity[k] === 0) ? "right" : "left";
+    return named?.sides[k] ?? (evenIsRight === (parity[k] === 0) ? "right" : "left");
   });
-  return { sides, method, cautions: cautionsOf(method, sides, evidence, placed ? pushed : null, counted) };
+  if (named !== null) {
+    return { sides, method: named.by, cautions: namedCautions(named, sides, stretches, firstFoot, complete) };
+  }
+  if (sides.length === 1 && method !== "first foot") return { sides: ["unknown"], method, cautions: [] };
+  const cautions = cautionsOf(method, sides, evidence, placed ? pushed : null, counted);
+  if (ground.plates !== undefined && stretches.length <= FEW_CONTACTS && method !== "first foot") {
+    cautions.push({
+      code: "sides-uncertain",
+      message: `left and right of ${stretches.length} contacts were told as if no step had fallen beside the plates; state the foot of each plate to be sure`,
+      values: { contacts: stretches.length },
+    });
+  }
+  return { sides, method, cautions };
 }
 
 /**
- * Parity of each stretch by the number of step times that passed, and the segment between irregular steps it belongs to.
- * `counted`: whether every time that passed tells how many contacts did.
+ * Parity of each stretch by the number of step times that passed, and the segment between irregular steps it
+ * belongs to. `counted`: whether every time that passed tells how many contacts did.
  */
 function alternation(stretches: readonly Stretch[]): {
   parity: number[];
@@ -96,7 +133,8 @@ function alternation(stretches: readonly Stretch[]): {
   for (let k = 1; k < stretches.length; k++) {
     const before = stretches[k - 1] as Stretch;
     const here = stretches[k] as Stretch;
-    // A stretch that the start cuts has no initial contact of its own: time runs from toe-off to toe-off there.
+    // A stretch that the start cuts has no initial contact of its own: time runs from toe-off to toe-off
+    // there.
     const passed =
       (before.cut ? here.toeOff - before.toeOff : here.initialContact - before.initialContact) / step;
     const steps = before.cut ? Math.max(1, Math.round(passed)) : Math.round(passed);
@@ -120,10 +158,38 @@ function sideways(places: readonly number[]): number[] {
 function pushes(ground: GroundReaction, stretches: readonly Stretch[]): number[] | null {
   const { right } = ground.force;
   if (right === undefined || stretches.length < 2) return null;
-  const net = stretches.map(
-    ({ initialContact, toeOff }) => -integralBetween(right, ground.sampleRate, initialContact, toeOff),
-  );
+  const net = stretches.map((stretch) => {
+    const foot = underFoot(ground, stretch).force.right ?? right;
+    return -integralBetween(foot, ground.sampleRate, stretch.initialContact, stretch.toeOff);
+  });
   return sideways(net);
+}
+
+/** Cautions where the recording names the feet of some contacts only, or not the foot that was stated. */
+function namedCautions(
+  { sides: named, by }: RecordedSides,
+  sides: readonly Side[],
+  stretches: readonly Stretch[],
+  firstFoot: Side | null,
+  complete: number,
+): Caution[] {
+  const cautions: Caution[] = [];
+  const contacts = stretches.filter(({ cut }) => !cut).length;
+  const inferred = named.filter((side, k) => side === null && stretches[k]?.cut === false).length;
+  if (inferred > 0) {
+    cautions.push({
+      code: "sides-uncertain",
+      message: `the ${by} name the foot of ${contacts - inferred} of ${contacts} contacts; the others were told by alternation`,
+      values: { named: contacts - inferred, contacts },
+    });
+  }
+  if (firstFoot !== null && complete >= 0 && sides[complete] !== firstFoot) {
+    cautions.push({
+      code: "sides-uncertain",
+      message: `the first foot is stated as ${firstFoot}, but the ${by} say ${sides[complete]}; the ${by} were followed`,
+    });
+  }
+  return cautions;
 }
 
 function cautionsOf(

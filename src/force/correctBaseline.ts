@@ -1,3 +1,4 @@
+import type { Direction } from "../recording/index.js";
 import type { Caution, Complete } from "../units/index.js";
 import {
   type Flight,
@@ -8,67 +9,85 @@ import {
   withoutDrift,
   withoutOffset,
 } from "./baseline.js";
-import type { ForceComponents } from "./groundReaction.js";
+import type { ForceComponents, MomentComponents } from "./groundReaction.js";
 import type { ToGroundReactionOptions } from "./options.js";
+import type { Unloaded } from "./plates/unloaded.js";
 
-/** Force with offset or drift taken off, and what was done. */
+/** Force and moment with offset or drift taken off, and what was done. */
 export interface CorrectedForce {
   readonly force: ForceComponents;
-  /** Mean level of the flights by component, N, where it was taken off. */
+  readonly moment: Required<MomentComponents> | null;
+  /** Mean unloaded level by component, N, where it was taken off. */
   readonly offset: Readonly<Record<string, number>>;
+  /** The same of the moment, N·m. */
+  readonly momentOffset: Readonly<Record<string, number>>;
   readonly driftRemoved: boolean;
   readonly cautions: readonly Caution[];
 }
 
 /**
- * Flight levels that range over less than this many standard errors of a flight's mean are noise: of 80 medians of three
- * normal values the range is about 3.3. Taking noise off as drift would add it to every contact.
+ * Flight levels that range over less than this many standard errors of a flight's mean are noise: of 80
+ * medians of three normal values the range is about 3.3. Taking noise off as drift would add it to every
+ * contact.
  */
 const NOISE_RANGE = 4;
 
 /** An offset above this is said, N: a platform zeroed as usual has less. A judgement. */
 const LARGE_OFFSET = 50;
 
-/** Takes offset or drift off every channel by the flights. */
+/** One series of force or moment and its unloaded levels. */
+interface Level {
+  readonly quantity: "force" | "moment";
+  readonly direction: Direction;
+  readonly samples: Float64Array;
+  /** Taken off as offset. */
+  readonly mean: number;
+  /** Of each flight. */
+  readonly levels: Float64Array;
+  readonly range: number;
+  readonly limit: number;
+}
+
+/**
+ * Takes offset or drift off every channel of force and of moment. The force alone tells whether there is
+ * drift; where it is taken off, the lines from flight to flight are the offset too.
+ */
 export function correctBaseline(
-  raw: ForceComponents,
-  flights: readonly Flight[],
-  settings: Complete<ToGroundReactionOptions>,
+  raw: { readonly force: ForceComponents; readonly moment: Required<MomentComponents> | null },
+  { source, zero, flights }: Unloaded,
+  settings: Pick<Complete<ToGroundReactionOptions>, "drift" | "driftLimit">,
 ): CorrectedForce {
-  const takesOffset = settings.offset === "flights";
-  if (flights.length === 0) {
+  const takesOffset = source !== "none";
+  if (flights.length === 0 && zero === null) {
     const message = "no flight phase was found, so no offset or drift of the platform was taken off";
     const asked = takesOffset || settings.drift !== "never";
-    return {
-      force: raw,
-      offset: {},
-      driftRemoved: false,
-      cautions: asked ? [{ code: "no-flight", message }] : [],
-    };
+    const cautions = asked ? [{ code: "no-flight", message }] : [];
+    return { ...raw, offset: {}, momentOffset: {}, driftRemoved: false, cautions };
   }
-  const channels = (["forward", "up", "right"] as const).flatMap((direction) => {
-    const samples = raw[direction];
-    if (samples === undefined) return [];
-    const means = flightMeans(samples, flights);
-    const mean = means.reduce((sum, value) => sum + value, 0) / means.length;
-    const levels = medianOfThree(means, flights);
-    const limit = Math.max(settings.driftLimit, NOISE_RANGE * flightMeanError(samples, flights, means));
-    return [{ direction, samples, mean, levels, range: rangeOf(levels), limit }];
-  });
-  const worst = channels.reduce((a, b) => (b.range - b.limit > a.range - a.limit ? b : a));
+  const series = { force: raw.force, moment: raw.moment ?? {} };
+  const channels = (["force", "moment"] as const).flatMap((quantity) =>
+    levelsOf(quantity, series[quantity], flights, zero, settings.driftLimit),
+  );
+  const worst = channels
+    .filter(({ quantity }) => quantity === "force")
+    .reduce((a, b) => (b.range - b.limit > a.range - a.limit ? b : a));
   const drifts = worst.range > worst.limit;
-  const driftRemoved = settings.drift === "always" || (settings.drift === "auto" && drifts);
-  const corrected: Partial<Record<"forward" | "up" | "right", Float64Array>> = {};
-  const offset: Record<string, number> = {};
-  for (const { direction, samples, mean, levels } of channels) {
-    if (takesOffset) offset[direction] = mean;
+  const driftRemoved =
+    flights.length > 0 && (settings.drift === "always" || (settings.drift === "auto" && drifts));
+  const corrected: Record<Level["quantity"], Partial<Record<Direction, Float64Array>>> = {
+    force: {},
+    moment: {},
+  };
+  const offset: Record<Level["quantity"], Record<string, number>> = { force: {}, moment: {} };
+  for (const { quantity, direction, samples, mean, levels } of channels) {
+    if (takesOffset) offset[quantity][direction] = mean;
     if (driftRemoved) {
-      corrected[direction] = withoutDrift(
+      corrected[quantity][direction] = withoutDrift(
         samples,
         flights,
         takesOffset ? levels : levels.map((level) => level - mean),
       );
-    } else corrected[direction] = takesOffset ? withoutOffset(samples, mean) : samples;
+    } else corrected[quantity][direction] = takesOffset ? withoutOffset(samples, mean) : samples;
   }
   const { direction, range, limit } = worst;
   const done = driftRemoved ? "a line between flights was taken off every force channel" : "it was left in";
@@ -79,11 +98,34 @@ export function correctBaseline(
     values: { range, flights: flights.length, limit },
   };
   return {
-    force: { ...corrected, up: corrected.up as Float64Array },
-    offset,
+    force: corrected.force as ForceComponents,
+    moment: raw.moment === null ? null : (corrected.moment as Required<MomentComponents>),
+    offset: offset.force,
+    momentOffset: offset.moment,
     driftRemoved,
-    cautions: [...(drifts ? [drift] : []), ...largeOffsets(offset)],
+    cautions: [...(drifts ? [drift] : []), ...largeOffsets(offset.force)],
   };
+}
+
+function levelsOf(
+  quantity: Level["quantity"],
+  series: Partial<Record<Direction, Float64Array>>,
+  flights: readonly Flight[],
+  zero: Flight | null,
+  driftLimit: number,
+): Level[] {
+  return (["forward", "up", "right"] as const).flatMap((direction) => {
+    const samples = series[direction];
+    if (samples === undefined) return [];
+    const means = flightMeans(samples, flights);
+    const mean =
+      zero === null
+        ? means.reduce((sum, value) => sum + value, 0) / means.length
+        : (flightMeans(samples, [zero])[0] as number);
+    const levels = medianOfThree(means, flights);
+    const limit = Math.max(driftLimit, NOISE_RANGE * flightMeanError(samples, flights, means));
+    return [{ quantity, direction, samples, mean, levels, range: rangeOf(levels), limit }];
+  });
 }
 
 function largeOffsets(offset: Readonly<Record<string, number>>): Caution[] {

@@ -1,4 +1,4 @@
-import type { Side, Subject, Surface } from "../recording/index.js";
+import type { RecordedEvent, Side, Subject, Surface } from "../recording/index.js";
 import type {
   Caution,
   Hertz,
@@ -16,11 +16,39 @@ export interface ForceComponents {
   readonly right?: Samples<"N">;
 }
 
-/** Moment of the ground on the runner about the frame's origin at ground level, N·m; a part not recorded is absent. */
+/**
+ * Moment of the ground on the runner about the frame's origin at ground level, N·m; a part not recorded is
+ * absent.
+ */
 export interface MomentComponents {
   readonly forward?: Samples<"N m">;
   readonly up?: Samples<"N m">;
   readonly right?: Samples<"N m">;
+}
+
+/** What was done to one plate or belt on its way from the recording; numbers in SI units. */
+export interface PlateSettings {
+  readonly name: string;
+  /** The foot that steps on it, where that is known. */
+  readonly side?: Side;
+  /** Mean force taken off as offset, per component, N; absent where none was taken off. */
+  readonly offset?: Readonly<Partial<Record<"forward" | "up" | "right", number>>>;
+  /** Mean moment about the middle of the surface taken off as offset, N·m. */
+  readonly momentOffset?: Readonly<Partial<Record<"forward" | "up" | "right", number>>>;
+  /**
+   * Where the offset is from: a stretch the caller stated, the recording's own, unloaded stretches found,
+   * nowhere.
+   */
+  readonly zero: "stated" | "file" | "flights" | "none";
+  readonly driftRemoved: boolean;
+  readonly flights: number;
+  /**
+   * Whose force the channels held; `platform` means that they were negated. Absent where channels are forces
+   * already.
+   */
+  readonly forceOn?: "runner" | "platform";
+  /** Whether the platform's origin was taken with the opposite sign. */
+  readonly originNegated?: boolean;
 }
 
 /** What was done to the force on its way from the recording; numbers in SI units. */
@@ -33,11 +61,13 @@ export interface GroundReactionSettings {
   readonly flights: number;
   /** Low-pass filter run over force and moment; `null` for none. */
   readonly filter: { readonly cutoff: number; readonly order: number } | null;
+  /** Each named plate or belt that force was taken from; absent for channels that belong to none. */
+  readonly plates?: readonly PlateSettings[];
 }
 
 /**
- * The force between foot and ground in the library's frame: finite samples only, offset and drift taken off, and with
- * it what the numbers behind need of the trial.
+ * The force between foot and ground in the library's frame: finite samples only, offset and drift taken off,
+ * and with it what the numbers behind need of the trial.
  */
 export interface GroundReaction {
   readonly sampleRate: Hertz;
@@ -46,8 +76,9 @@ export interface GroundReaction {
   readonly force: ForceComponents;
   readonly moment?: MomentComponents;
   /**
-   * The plates or belts kept apart, each a ground reaction of its own on the same samples and in the same frame; `force`
-   * and `moment` above are their sums. Absent where there is one plate, or where all are taken together.
+   * The plates or belts kept apart, each a ground reaction of its own on the same samples and in the same
+   * frame; `force` and `moment` above are their sums. Absent where there is one plate, or where all are taken
+   * together.
    */
   readonly plates?: readonly GroundReaction[];
   /** The plate's name, where this is one of several. */
@@ -65,6 +96,8 @@ export interface GroundReaction {
   readonly gravity: MetresPerSecondSquared;
   /** The foot of the first complete contact, where the recording states it. */
   readonly firstFoot?: Side;
+  /** Events that somebody marked in the recording, on its clock: they tell left from right. */
+  readonly recordedEvents?: readonly RecordedEvent[];
   readonly settings: GroundReactionSettings;
   readonly cautions: readonly Caution[];
 }

@@ -15,11 +15,13 @@ export interface LowPassGroundReactionOptions {
  *
  * Formula: Butterworth second-order sections run forward and backward; see `lowPass`.
  * Units: Hz in; N and N·m stay.
- * Limits: runs once: a ground reaction that is already filtered is refused, since two passes lower the cutoff.
+ * Limits: plates that are kept apart are filtered likewise; runs once: a ground reaction that is already
+ * filtered is refused, since two passes lower the cutoff.
  * Source: as `lowPass`.
  * @param ground - Unfiltered force.
  * @param options - Cutoff and order (4 where left out).
- * @throws GaitKineticsError `out-of-range`: cutoff not below half the sampling rate, order odd; `conflict`: filtered already.
+ * @throws GaitKineticsError `out-of-range`: cutoff not below half the sampling rate, order odd; `conflict`:
+ * filtered already.
  * @example
  * lowPassGroundReaction(ground, { cutoff: 50 }).settings.filter?.order // 4
  */
@@ -38,7 +40,7 @@ export function lowPassGroundReaction(
       },
     );
   }
-  const { sampleRate } = ground;
+  const { plates, sampleRate } = ground;
   const { forward, up, right } = ground.force;
   const { moment } = ground;
   const channels: (Float64Array | undefined)[] = [
@@ -72,6 +74,7 @@ export function lowPassGroundReaction(
         ...(momentRight && { right: momentRight }),
       },
     }),
+    ...(plates && { plates: plates.map((plate) => lowPassGroundReaction(plate, options)) }),
     settings: { ...ground.settings, filter: { cutoff, order } },
   };
 }

@@ -10,12 +10,15 @@ export interface CentreOfPressureColumns {
 
 /** Force below which no centre of pressure exists, N. An error of 0.5 N·m is 12 mm there, 25 mm at 20 N. */
 export const CENTRE_OF_PRESSURE_FLOOR: Newtons = 40;
-/** A file that leaves cells blank above the floor but below this raises the floor; above this a blank cell is a gap, N. */
+/**
+ * A file that leaves cells blank above the floor but below this raises the floor; above this a blank cell is
+ * a gap, N.
+ */
 export const CENTRE_OF_PRESSURE_LARGEST_FLOOR: Newtons = 200;
 
 /**
- * The force below which this file's centre of pressure is taken to be absent: the library's floor, or the file's own
- * where that is higher.
+ * The force below which this file's centre of pressure is taken to be absent: the library's floor, or the
+ * file's own where that is higher.
  * @throws GaitKineticsError `gap`: a blank cell while the foot is clearly loaded.
  */
 export function centreOfPressureFloor(
@@ -23,15 +26,20 @@ export function centreOfPressureFloor(
   columns: CentreOfPressureColumns,
   sampleRate: Hertz,
   startTime: Seconds,
+  plate?: string,
 ): number {
   let floor: number = CENTRE_OF_PRESSURE_FLOOR;
-  for (const [name, column] of Object.entries(columns) as [string, Float64Array | undefined][]) {
-    if (column === undefined) continue;
-    for (let i = 0; i < column.length; i++) {
+  for (const [name, values] of Object.entries(columns) as [string, Float64Array | undefined][]) {
+    if (values === undefined) continue;
+    for (let i = 0; i < values.length; i++) {
       const load = up[i] as number;
-      if (load < floor || Number.isFinite(column[i])) continue;
+      if (load < floor || Number.isFinite(values[i])) continue;
       if (load > CENTRE_OF_PRESSURE_LARGEST_FLOOR) {
-        const what = name === "freeMoment" ? "free moment" : `centre of pressure, ${name},`;
+        const column = name === "freeMoment" ? "free moment" : `centre of pressure, ${name},`;
+        const what =
+          plate === undefined
+            ? column
+            : `${name === "freeMoment" ? "free moment" : "centre of pressure"} of "${plate}"`;
         const time = startTime + i / sampleRate;
         fail(
           "gap",
@@ -52,8 +60,8 @@ export function centreOfPressureFloor(
  * Moment about the frame's origin at ground level from force, centre of pressure and free moment.
  *
  * Formula: M = r × F + T with r = (forward, 0, right): M_forward = −c_right F_up, M_right = c_forward F_up,
- * M_up = c_right F_forward − c_forward F_right + T. Below the floor the centre of pressure is held from the nearest
- * sample above it, and the free moment is zero, so that the moment goes to zero with the force.
+ * M_up = c_right F_forward − c_forward F_right + T. Below the floor the centre of pressure is held from the
+ * nearest sample above it, and the free moment is zero, so that the moment goes to zero with the force.
  */
 export function momentOf(
   force: ForceComponents,
@@ -89,7 +97,7 @@ export function momentOf(
 }
 
 /** For each sample the nearest one at or above the floor (itself where it is); `null` where none is. */
-function nearestLoaded(up: Float64Array, floor: number): Int32Array | null {
+export function nearestLoaded(up: Float64Array, floor: number): Int32Array | null {
   const nearest = new Int32Array(up.length).fill(-1);
   let last = -1;
   for (let i = 0; i < up.length; i++) {

@@ -1,28 +1,67 @@
+import type { Side } from "../recording/index.js";
 import {
   type Complete,
   type MetresPerSecondSquared,
   type Newtons,
+  type Seconds,
   STANDARD_GRAVITY,
 } from "../units/index.js";
+import type { PlatformOptions } from "./platform/platformOptions.js";
 
-/** How a recording becomes a ground reaction. */
-export interface ToGroundReactionOptions {
-  /** Whether the mean force of the flight phases is taken off every force channel. */
-  readonly offset?: "flights" | "none" | undefined;
+/**
+ * How a recording becomes a ground reaction; the options of {@link PlatformOptions} concern force platforms
+ * alone.
+ */
+export interface ToGroundReactionOptions extends PlatformOptions {
+  /**
+   * What is taken off every channel of force and moment: the mean of the unloaded stretches that are found;
+   * the mean over the samples that the file names as unloaded; `auto`, the file's where nobody stood on the
+   * plate then, else that of the stretches found; or nothing.
+   */
+  readonly offset?: "auto" | "flights" | "file" | "none" | undefined;
+  /**
+   * A stretch in which nobody is on any plate, s from the first sample; its mean is the offset, whatever
+   * `offset` says.
+   */
+  readonly zero?: { readonly from: Seconds; readonly to: Seconds } | null | undefined;
   /** Whether drift is taken off linearly between flights: where the flights show it, always, or never. */
   readonly drift?: "auto" | "always" | "never" | undefined;
-  /** Range of the flight levels in any channel above which `auto` removes drift, N; more where the noise is large. */
+  /**
+   * Range of the flight levels in any channel above which `auto` removes drift, N; more where the noise is
+   * large.
+   */
   readonly driftLimit?: Newtons | undefined;
+  /**
+   * Several plates or belts: kept `apart`, a foot each; taken `together` as their sum; `auto`, apart but for
+   * plates that one foot stood on at once.
+   */
+  readonly plates?: "auto" | "apart" | "together" | undefined;
+  /** Names of the plates to take; `null` for all. */
+  readonly only?: readonly string[] | null | undefined;
+  /**
+   * The foot of each plate by its name, before what the recording or a name with "left" or "right" says;
+   * `null` for none.
+   */
+  readonly sides?: Readonly<Record<string, Side>> | null | undefined;
   readonly gravity?: MetresPerSecondSquared | undefined;
 }
 
 /**
- * Offset from the flights; drift removed where the flights' levels range over more than 5 N and more than noise explains.
- * Source: rule of this library, tried on the open recording of Fukuchi, Fukuchi & Duarte (2017), PeerJ 5:e3298.
+ * Offset from the file or the flights; drift removed where the flights' levels range over more than 5 N and
+ * more than noise explains; plates apart.
+ * Source: rule of this library, tried on the open recording of Fukuchi, Fukuchi & Duarte (2017), PeerJ
+ * 5:e3298.
  */
 export const TO_GROUND_REACTION_DEFAULTS: Complete<ToGroundReactionOptions> = {
-  offset: "flights",
+  coverThickness: 0,
+  forceOn: "auto",
+  originSign: "auto",
+  offset: "auto",
+  zero: null,
   drift: "auto",
   driftLimit: 5,
+  plates: "auto",
+  only: null,
+  sides: null,
   gravity: STANDARD_GRAVITY,
 };

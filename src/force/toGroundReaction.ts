@@ -1,32 +1,54 @@
-import { channelOf, checkRecording, type Recording } from "../recording/index.js";
-import { fail, requireNumber, requireOneOf, withDefaults } from "../units/index.js";
-import { correctBaseline } from "./correctBaseline.js";
-import { findFlights } from "./findFlights.js";
-import type { ForceComponents, GroundReaction } from "./groundReaction.js";
+import { checkRecording, type Recording } from "../recording/index.js";
 import {
-  CENTRE_OF_PRESSURE_FLOOR,
-  type CentreOfPressureColumns,
-  centreOfPressureFloor,
-  momentOf,
-} from "./moments.js";
+  type Caution,
+  type Complete,
+  fail,
+  type Metres,
+  requireNumber,
+  requireOneOf,
+  withDefaults,
+} from "../units/index.js";
+import type { Flight } from "./baseline.js";
+import { combinePlates } from "./combinePlates.js";
+import type { GroundReaction } from "./groundReaction.js";
 import { TO_GROUND_REACTION_DEFAULTS, type ToGroundReactionOptions } from "./options.js";
-import { saturationCautions } from "./saturation.js";
-
-const DIRECTIONS = ["forward", "up", "right"] as const;
+import { joinSharedPlates } from "./plates/joinSharedPlates.js";
+import { leftAlone } from "./plates/leftAlone.js";
+import type { PlateSource } from "./plates/plateSource.js";
+import { plateSources } from "./plates/plateSources.js";
+import { reactionOfPlate } from "./plates/reactionOfPlate.js";
+import { requirePlatformOptions } from "./platform/platformOptions.js";
 
 /**
- * Turns a recording's force channels into the force between foot and ground: gaps refused, offset and drift of the
- * platform taken off by the flight phases, centre of pressure and free moment turned into a moment that is finite in flight.
+ * Plates whose heights differ by no more than this have one ground level, m. A judgement: 10 mm shift 2 mm at
+ * 0.2 BW.
+ */
+const ONE_LEVEL: Metres = 0.01;
+
+/**
+ * Turns a recording's force channels and force platforms into the force between foot and ground: gaps
+ * refused, platforms decoded and rotated, offset and drift taken off by the unloaded stretches, centre of
+ * pressure and free moment turned into a moment that is finite in flight.
  *
- * Formula: offset = mean of each channel over all flight phases; drift = the flights' levels (median of three), a line
- * between successive flights; moment = r × F + T after that.
- * Units: N, m and N·m in, as a `Recording` holds them; N and N·m out.
- * Limits: without flight phases (walking, standing) nothing is taken off, and a `Caution` says so.
- * Source: book-keeping of this library; the closing law is that the force in flight is zero.
- * @param recording - With a force channel `up`, in N.
+ * Formula: platforms as in `platformReaction`; offset = mean of each channel over the samples that are stated
+ * or that the file names as unloaded, else over all flight phases of the plate (on a belt of a split
+ * treadmill, its swing phases); drift = the flights' levels (median of three), a line between successive
+ * flights, of force and moment; moment = r × F + T after that, r from the frame's origin at the height of the
+ * plates' surface.
+ * Units: N, m and N·m in (V for platforms of type 4), as a `Recording` holds them; N and N·m out.
+ * Limits: without flight phases (walking on one plate, standing) nothing is taken off, and a `Caution` says
+ * so. Plates that nobody stood on are left out. Plates at heights more than 10 mm apart are kept apart, each
+ * moment at its own level, and their sum has none. Channels are the ground's force on the runner already:
+ * `forceOn` concerns platforms.
+ * Source: platforms by the C3D format; book-keeping of this library, whose closing law is that the force in
+ * flight is zero.
+ * @param recording - With a force platform, or a force channel `up`, in N.
  * @param options - {@link TO_GROUND_REACTION_DEFAULTS} where left out.
- * @throws GaitKineticsError `missing-channel`: no vertical force; `gap`: a missing sample of force, or of the centre of
- * pressure under load; `unknown-axes`: the vertical force points down; `too-short`: fewer than two samples.
+ * @throws GaitKineticsError `missing-channel`: no vertical force; `gap`: a missing sample of force, or of the
+ * centre of pressure under load; `unknown-axes`: the vertical force of a channel points down; `too-short`:
+ * fewer than two samples; `out-of-range`, `wrong-type`: an option out of bounds, an unknown plate;
+ * `missing-value`: the file's own offset, of which it has none; `conflict`: forces of plates beside forces of
+ * none, a cover without a platform.
  * @example
  * toGroundReaction(recording).settings.flights > 70 // true
  */
@@ -35,127 +57,108 @@ export function toGroundReaction(
   options: ToGroundReactionOptions = {},
 ): GroundReaction {
   const settings = withDefaults<ToGroundReactionOptions>(TO_GROUND_REACTION_DEFAULTS, options);
-  requireOneOf("offset", settings.offset, ["flights", "none"]);
-  requireOneOf("drift", settings.drift, ["auto", "always", "never"]);
-  requireNumber("driftLimit", settings.driftLimit, { from: 0, unit: "N" });
-  const gravity = requireNumber("gravity", settings.gravity, { above: 0, to: 30, unit: "m/s²" });
+  requireSettings(settings);
   checkRecording(recording);
-  const { sampleRate, startTime } = recording;
-
-  const raw = forcesOf(recording);
-  refuseUpsideDown(raw.up);
-  const flights =
-    settings.offset === "none" && settings.drift === "never" ? [] : findFlights(raw.up, sampleRate);
-  const corrected = correctBaseline(raw, flights, settings);
-
-  const column = (quantity: "centre-of-pressure" | "free-moment", direction: "forward" | "right" | "up") =>
-    channelOf(recording, quantity, direction)?.samples;
-  const copForward = column("centre-of-pressure", "forward");
-  const copRight = column("centre-of-pressure", "right");
-  const freeMoment = column("free-moment", "up");
-  const columns: CentreOfPressureColumns = {
-    ...(copForward && { forward: copForward }),
-    ...(copRight && { right: copRight }),
-    ...(freeMoment && { freeMoment }),
-  };
-  const floor = centreOfPressureFloor(corrected.force.up, columns, sampleRate, startTime);
-  const moment = momentOf(corrected.force, columns, floor);
-
-  const cautions = [
-    ...recording.cautions.filter(({ code }) => code !== "gap"),
-    ...saturationCautions(raw),
-    ...corrected.cautions,
-  ];
-  if (floor > CENTRE_OF_PRESSURE_FLOOR) {
-    cautions.push({
-      code: "centre-of-pressure-floor",
-      message: `the file leaves the centre of pressure blank up to ${floor.toFixed(0)} N of vertical force; it is used above that only`,
-      values: { floor },
-    });
+  const length = lengthOf(recording);
+  const stated = statedStretch(recording, settings, length);
+  const sources = plateSources(recording, settings, stated);
+  const said = recording.cautions.filter(({ code }) => code !== "gap");
+  const [single] = sources as [PlateSource, ...PlateSource[]];
+  if (sources.length === 1) {
+    const ground = reactionOfPlate(single, recording, settings, stated, single.centre?.up ?? 0);
+    return { ...ground, cautions: [...said, ...ground.cautions] };
   }
-  const { subject, speed, surface, grade, firstFoot } = recording;
+
+  const { used, cautions } = leftAlone(sources);
+  const heights = used.flatMap(({ centre }) => centre?.up ?? []);
+  const mean = heights.reduce((sum, height) => sum + height, 0) / Math.max(1, heights.length);
+  const level = heights.every((height) => Math.abs(height - mean) <= ONE_LEVEL / 2);
+  const apart = used.map((source) =>
+    reactionOfPlate(source, recording, settings, stated, level ? mean : (source.centre?.up ?? 0)),
+  );
+  const joined =
+    settings.plates === "auto" ? joinSharedPlates(apart, level) : { plates: apart, cautions: [] };
+  if (!level) cautions.push(heightsCaution(used, heights));
   return {
-    sampleRate,
-    startTime,
-    force: corrected.force,
-    ...(moment && { moment }),
-    subject,
-    ...(speed !== undefined && { speed }),
-    ...(surface !== undefined && { surface }),
-    ...(grade !== undefined && { grade }),
-    gravity,
-    ...(firstFoot !== undefined && { firstFoot }),
-    settings: {
-      ...(Object.keys(corrected.offset).length > 0 && { offset: corrected.offset }),
-      driftRemoved: corrected.driftRemoved,
-      flights: flights.length,
-      filter: null,
-    },
-    cautions,
+    ...whole(joined.plates, settings, level),
+    cautions: [...said, ...cautions, ...joined.cautions, ...apart.flatMap((plate) => plate.cautions)],
   };
 }
 
-function forcesOf(recording: Recording): ForceComponents {
-  const forces: Partial<Record<"forward" | "up" | "right", Float64Array>> = {};
-  for (const direction of DIRECTIONS) {
-    const channel = channelOf(recording, "force", direction);
-    if (channel === undefined) continue;
-    const gap = channel.samples.findIndex(Number.isNaN);
-    if (gap >= 0) {
-      let missing = 0;
-      for (let i = gap; i < channel.samples.length; i++) if (Number.isNaN(channel.samples[i])) missing++;
-      const time = recording.startTime + gap / recording.sampleRate;
-      fail(
-        "gap",
-        `"${channel.name}" lacks ${missing} of ${channel.samples.length} samples, the first at ${time.toFixed(3)} s (sample ${gap}); fill the gaps before force is computed`,
-        {
-          where: `${channel.name}, sample ${gap}`,
-          values: { channel: channel.name, sample: gap, time, missing },
-        },
-      );
-    }
-    forces[direction] = channel.samples;
+/** The sum with its plates, or the only plate; without the moment of a sum over several heights. */
+function whole(
+  plates: readonly GroundReaction[],
+  settings: Complete<ToGroundReactionOptions>,
+  level: boolean,
+): GroundReaction {
+  const [first] = plates as [GroundReaction, ...GroundReaction[]];
+  if (plates.length === 1) return first;
+  const { plates: each, ...sum } = combinePlates(plates);
+  const { moment: _moment, ...force } = sum;
+  const ground = level ? sum : force;
+  return settings.plates === "together" ? ground : { ...ground, ...(each && { plates: each }) };
+}
+
+function heightsCaution(used: readonly PlateSource[], heights: readonly number[]): Caution {
+  const [low, high] = [Math.min(...heights), Math.max(...heights)];
+  return {
+    code: "plate-heights",
+    message: `the surfaces of ${used.map(({ name }) => `"${name}"`).join(", ")} lie at heights of ${low.toFixed(3)} to ${high.toFixed(3)} m: each has its moment about the frame's origin at its own height, their sum has none`,
+    values: { low, high },
+  };
+}
+
+function requireSettings(settings: Complete<ToGroundReactionOptions>): void {
+  const { offset, zero, drift, driftLimit, plates, only, sides, gravity } = settings;
+  requireOneOf("offset", offset, ["auto", "flights", "file", "none"]);
+  requireOneOf("drift", drift, ["auto", "always", "never"]);
+  requireNumber("driftLimit", driftLimit, { from: 0, unit: "N" });
+  requireOneOf("plates", plates, ["auto", "apart", "together"]);
+  requireNumber("gravity", gravity, { above: 0, to: 30, unit: "m/s²" });
+  requirePlatformOptions(settings);
+  if (only !== null && (!Array.isArray(only) || only.length === 0)) {
+    fail("wrong-type", "only is no list of names; at least one plate's name is needed", { argument: "only" });
   }
-  const { up } = forces;
-  if (up === undefined) {
-    fail(
-      "missing-channel",
-      `the recording has no vertical force; a force channel in the direction "up" is needed, it has ${recording.channels.map(({ name }) => name).join(", ")}`,
-      {
-        argument: "recording",
-        values: { channels: recording.channels.map(({ name }) => name) },
-      },
-    );
+  for (const [name, side] of Object.entries(sides ?? {})) {
+    requireOneOf(`sides.${name}`, side, ["left", "right"]);
   }
-  if (up.length < 2)
+  if (zero === null) return;
+  if (typeof zero !== "object") {
+    fail("wrong-type", "zero is no stretch; { from, to } in seconds is needed", { argument: "zero" });
+  }
+  requireNumber("zero.from", zero.from, { from: 0, unit: "s" });
+  requireNumber("zero.to", zero.to, { above: zero.from, unit: "s" });
+}
+
+function lengthOf({ channels, platforms = [] }: Recording): number {
+  const samples = (channels[0] ?? platforms[0]?.channels[0])?.samples;
+  if (samples === undefined) {
+    fail("missing-channel", "the recording has no force: it holds markers alone", { argument: "recording" });
+  }
+  const { length } = samples;
+  if (length < 2) {
     fail(
       "too-short",
-      `the recording holds ${up.length === 1 ? "1 sample" : `${up.length} samples`}; at least 2 are needed`,
-      {
-        argument: "recording",
-      },
+      `the recording holds ${length === 1 ? "1 sample" : `${length} samples`}; at least 2 are needed`,
+      { argument: "recording" },
     );
-  return { ...forces, up };
+  }
+  return length;
 }
 
-function refuseUpsideDown(up: Float64Array): void {
-  let sum = 0;
-  let least = Number.POSITIVE_INFINITY;
-  let most = Number.NEGATIVE_INFINITY;
-  for (let i = 0; i < up.length; i++) {
-    const value = up[i] as number;
-    sum += value;
-    if (value < least) least = value;
-    if (value > most) most = value;
-  }
-  if (sum < 0 && -least > 2 * most) {
-    fail(
-      "unknown-axes",
-      `the vertical force points down (mean ${(sum / up.length).toFixed(0)} N, ${least.toFixed(0)} to ${most.toFixed(0)} N); forces are those of the ground on the runner, "up" positive: read the file with the axis stated as "down", or with forceOn: "ground" where it holds the force on the ground`,
-      {
-        argument: "up",
-        values: { mean: sum / up.length, least, most },
-      },
-    );
-  }
+/** The stretch that is stated to be quiet, in samples. */
+function statedStretch(
+  { sampleRate }: Recording,
+  { zero }: Complete<ToGroundReactionOptions>,
+  length: number,
+): Flight | null {
+  if (zero === null) return null;
+  const from = Math.ceil(zero.from * sampleRate - 1e-6);
+  const to = Math.floor(zero.to * sampleRate + 1e-6) + 1;
+  if (from < to && to <= length) return { from, to };
+  fail(
+    "out-of-range",
+    `zero is ${zero.from} s to ${zero.to} s; it must hold a sample and lie within the recording, 0 s to ${(length - 1) / sampleRate} s after its first sample`,
+    { argument: "zero", values: { from: zero.from, to: zero.to, end: (length - 1) / sampleRate } },
+  );
 }

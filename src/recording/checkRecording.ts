@@ -1,6 +1,11 @@
 import { fail, requireNumber, requireOneOf } from "../units/index.js";
+import { checkEvents } from "./checkEvents.js";
+import { checkMarkers } from "./checkMarkers.js";
+import { checkPlatform } from "./checkPlatform.js";
+import { checkSamples } from "./checkSamples.js";
 import { PLAUSIBLE_BOUNDS } from "./plausibleBounds.js";
 import type { Channel, ChannelQuantity, Direction, Recording } from "./recording.js";
+import { wrongType } from "./wrongType.js";
 
 /** The directions and the unit each quantity may have; `other` has no direction and any unit. */
 const KNOWN: Readonly<
@@ -19,15 +24,17 @@ const KNOWN: Readonly<
  * Checks that a recording is what its type says, and that the numbers about runner and trial are plausible.
  *
  * Units: SI, as `Recording` states them.
- * Limits: NaN passes, as a gap; the step to a ground reaction refuses it in a force. A recording without vertical
- * force passes too.
+ * Limits: NaN passes, as a gap; the step to a ground reaction refuses it in a force. A recording without
+ * vertical force passes too.
  * @param recording - From a reader of the library or made by hand.
  * @returns The same recording.
- * @throws GaitKineticsError `wrong-type`: a field of the wrong type; `not-finite`: a number or sample that is infinite,
- * or a rate that is NaN; `out-of-range`: a rate that is not above 0, an implausible mass, height, speed or grade, an
- * unknown word; `missing-channel`: no channel; `too-short`: no sample; `unequal-lengths`: channels of different length;
- * `unit-mismatch`: a channel in another unit than its quantity's; `conflict`: two channels of one quantity and
- * direction.
+ * @throws GaitKineticsError `wrong-type`: a field of the wrong type; `not-finite`: a number or sample that is
+ * infinite, or a rate that is NaN; `out-of-range`: a rate that is not above 0, an implausible mass, height,
+ * speed or grade, an unknown word, a force platform of an unknown type or without a surface;
+ * `missing-channel`: no channel, platform or marker, or a platform that lacks channels; `missing-value`: a
+ * platform that lacks its calibration; `too-short`: no sample; `unequal-lengths`: channels or markers of
+ * different length; `unit-mismatch`: a channel in another unit than its quantity's; `conflict`: two channels
+ * of one quantity and direction on one plate, two platforms of one name.
  * @example
  * checkRecording(recording) === recording // true
  */
@@ -52,11 +59,23 @@ export function checkRecording(recording: Recording): Recording {
     wrongType("origin", recording.origin, "an object with the name of a format");
   }
   if (!Array.isArray(channels)) wrongType("channels", channels, "an array");
-  if (channels.length === 0) {
-    fail("missing-channel", "the recording has no channel; at least one is needed", { argument: "channels" });
+  const { platforms = [], markers, events } = recording;
+  if (!Array.isArray(platforms)) wrongType("platforms", platforms, "an array");
+  if (channels.length === 0 && platforms.length === 0 && markers === undefined) {
+    fail(
+      "missing-channel",
+      "the recording has no channel, force platform or marker; at least one is needed",
+      {
+        argument: "channels",
+      },
+    );
   }
   for (const [index, channel] of channels.entries()) checkChannel(channel, index);
-  checkTogether(channels);
+  for (const [index, platform] of platforms.entries()) checkPlatform(platform, `platforms[${index}]`);
+  checkLengths(recording);
+  checkOnce(recording);
+  if (markers !== undefined) checkMarkers(markers);
+  if (events !== undefined) checkEvents(events);
   return recording;
 }
 
@@ -86,57 +105,67 @@ function checkChannel(channel: Channel, index: number): void {
       { argument: `${argument}.unit`, where: name, values: { given: unit, allowed: known.unit } },
     );
   }
-  if (!(samples instanceof Float64Array)) wrongType(`${argument}.samples`, samples, "a Float64Array");
-  for (let i = 0; i < samples.length; i++) {
-    const sample = samples[i];
-    if (sample === Number.POSITIVE_INFINITY || sample === Number.NEGATIVE_INFINITY) {
-      fail(
-        "not-finite",
-        `channel "${name}" holds ${sample} at sample ${i}; a sample is a finite number, or NaN where none was recorded`,
-        {
-          argument: `${argument}.samples`,
-          where: `sample ${i}`,
-          values: { index: i, given: String(sample) },
-        },
-      );
-    }
+  if (channel.plate !== undefined && typeof channel.plate !== "string") {
+    wrongType(`${argument}.plate`, channel.plate, "a text");
+  }
+  checkSamples(`${argument}.samples`, samples, `channel "${name}"`);
+}
+
+/** One length for every channel, those of the platforms among them. */
+function checkLengths({ channels, platforms = [] }: Recording): void {
+  const all = [
+    ...channels.map(({ name, samples }) => ({ name: `channel "${name}"`, where: name, samples })),
+    ...platforms.flatMap((platform) =>
+      platform.channels.map(({ name, samples }) => ({
+        name: `channel "${name}" of force platform "${platform.name}"`,
+        where: `${platform.name}, ${name}`,
+        samples,
+      })),
+    ),
+  ];
+  const [first] = all;
+  if (first === undefined) return;
+  const { length } = first.samples;
+  if (length === 0) {
+    fail("too-short", `${first.name} has no sample; at least one is needed`, { where: first.where });
+  }
+  for (const { name, where, samples } of all) {
+    if (samples.length === length) continue;
+    fail(
+      "unequal-lengths",
+      `${name} has ${samples.length} samples and ${first.name} has ${length}; all channels must be of one length`,
+      { where, values: { given: samples.length, allowed: length } },
+    );
   }
 }
 
-function checkTogether(channels: readonly Channel[]): void {
-  const [first, ...rest] = channels as readonly [Channel, ...Channel[]];
-  const { length } = first.samples;
-  if (length === 0) {
-    fail("too-short", `channel "${first.name}" has no sample; at least one is needed`, { where: first.name });
-  }
-  for (const { name, samples } of rest) {
-    if (samples.length !== length) {
-      fail(
-        "unequal-lengths",
-        `channel "${name}" has ${samples.length} samples and "${first.name}" has ${length}; all channels must be of one length`,
-        { where: name, values: { given: samples.length, allowed: length } },
-      );
-    }
-  }
+/** Each quantity and direction once on each plate, each platform's name once. */
+function checkOnce({ channels, platforms = [] }: Recording): void {
   for (const [index, channel] of channels.entries()) {
     const same = channels.slice(0, index).find((other) => sameKind(other, channel));
-    if (same !== undefined) {
-      const what = channel.quantity === "other" ? `of one name` : `${channel.quantity} ${channel.direction}`;
-      fail(
-        "conflict",
-        `channels "${same.name}" and "${channel.name}" are both ${what}; a recording holds each once`,
-        { where: channel.name, values: { channels: [same.name, channel.name] } },
-      );
+    if (same === undefined) continue;
+    const what = channel.quantity === "other" ? `of one name` : `${channel.quantity} ${channel.direction}`;
+    const once = channel.plate === undefined ? "a recording" : `plate "${channel.plate}"`;
+    fail(
+      "conflict",
+      `channels "${same.name}" and "${channel.name}" are both ${what}; ${once} holds each once`,
+      { where: channel.name, values: { channels: [same.name, channel.name] } },
+    );
+  }
+  const names = new Set<string>();
+  for (const { name } of platforms) {
+    if (names.has(name)) {
+      fail("conflict", `two force platforms are named "${name}"; each needs a name of its own`, {
+        argument: "platforms",
+        where: name,
+        values: { name },
+      });
     }
+    names.add(name);
   }
 }
 
 function sameKind(one: Channel, two: Channel): boolean {
-  if (one.quantity !== two.quantity) return false;
+  if (one.quantity !== two.quantity || one.plate !== two.plate) return false;
   return one.quantity === "other" ? one.name === two.name : one.direction === two.direction;
-}
-
-function wrongType(argument: string, given: unknown, needed: string): never {
-  const is = given === null ? "null" : Array.isArray(given) ? "an array" : typeof given;
-  fail("wrong-type", `${argument} is ${is}; ${needed} is needed`, { argument, values: { given: is } });
 }

@@ -1,7 +1,7 @@
 import { type DetectEventsOptions, detectEvents, type Events, type Step, stepsOf } from "../events/index.js";
 import { type GroundReaction, lowPassGroundReaction } from "../force/index.js";
 import { CATALOGUE, impactPeak, type Metric } from "../metrics/index.js";
-import type { Surface } from "../recording/index.js";
+import type { Direction, Surface } from "../recording/index.js";
 import {
   type Caution,
   type Complete,
@@ -32,7 +32,10 @@ export interface TrialFilter {
   readonly order?: number | undefined;
 }
 
-/** How events are found; with `cutoff` on a copy of the unfiltered force with that cutoff, else on the metrics' copy. */
+/**
+ * How events are found; with `cutoff` on a copy of the unfiltered force with that cutoff, else on the
+ * metrics' copy.
+ */
 export interface TrialEventsOptions extends DetectEventsOptions {
   readonly cutoff?: Hertz | null | undefined;
 }
@@ -68,19 +71,22 @@ export const ANALYSE_TRIAL_DEFAULTS: Complete<AnalyseTrialOptions> = {
 };
 
 /**
- * Analyses one recording: filters, finds the contacts, computes every metric per contact, and summarises them over
- * strides and sides, with intervals.
+ * Analyses one recording: filters, finds the contacts, computes every metric per contact, and summarises them
+ * over strides and sides, with intervals.
  *
- * Formula: see each metric; summary values are means over strides (the mean of two successive contacts), intervals
- * Student's t with the effective number of strides.
+ * Formula: see each metric; summary values are means over strides (the mean of two successive contacts),
+ * intervals Student's t with the effective number of strides.
  * Units: SI in and out, `steps/min` for cadence; normalised values beside.
- * Limits: what a metric needs and the recording lacks is listed in `notComputed`, never zero and never NaN.
+ * Limits: where plates are kept apart, what is said of a foot is measured on its plate, what is said of the
+ * body on their sum. A recording of one or two contacts without a stride is summarised over contacts. What a
+ * metric needs and the recording lacks is listed in `notComputed`, never zero and never NaN.
  * Source: settings are common practice; each metric names its own.
  * @param ground - Unfiltered force in the library's frame; one that was already low-passed is taken as it is.
  * @param options - {@link ANALYSE_TRIAL_DEFAULTS} where left out.
- * @throws GaitKineticsError `no-contact`: the force makes no complete contact; `out-of-range`: an option outside what it
- * allows, or a sampling rate too low for the default filter; `wrong-type`, `not-finite`, `unknown-option`: no ground reaction, an option that is
- * none, or a metric of the caller's own that gives NaN; `conflict`: a filter is asked for on force that is already filtered.
+ * @throws GaitKineticsError `no-contact`: the force makes no complete contact; `out-of-range`: an option
+ * outside what it allows, or a sampling rate too low for the default filter; `wrong-type`, `not-finite`,
+ * `unknown-option`: no ground reaction, an option that is none, or a metric of the caller's own that gives
+ * NaN; `conflict`: a filter is asked for on force that is already filtered.
  * @example
  * analyseTrial(ground, { mass: 70, speed: 3 }).schema // "gait-kinetics/trial/1"
  */
@@ -212,9 +218,10 @@ function refuseNoContact(ground: GroundReaction, { contacts, partialContacts, se
   const { threshold, shortestContact } = settings;
   let least = Number.POSITIVE_INFINITY;
   let largest = Number.NEGATIVE_INFINITY;
-  for (const value of ground.force.up) {
-    if (value < least) least = value;
-    if (value > largest) largest = value;
+  // Of plates kept apart the most loaded one, since contacts are looked for on each.
+  for (const { force } of ground.plates ?? [ground]) {
+    const [low, high] = extremesOf(force.up);
+    if (high > largest) [least, largest] = [low, high];
   }
   // A recording shorter than a contact or two says nothing of the platform.
   const short = ground.force.up.length < SHORT_RECORDING * ground.sampleRate;
@@ -227,6 +234,16 @@ function refuseNoContact(ground: GroundReaction, { contacts, partialContacts, se
     `no complete contact was found: the vertical force reaches ${largest.toFixed(1)} N and a contact must rise above and fall below ${threshold.toFixed(1)} N and last ${shortestContact} s or longer${why}${cut}`,
     { argument: "ground", values: { least, largest, threshold, partialContacts: length } },
   );
+}
+
+function extremesOf(samples: Float64Array): [least: number, largest: number] {
+  let least = Number.POSITIVE_INFINITY;
+  let largest = Number.NEGATIVE_INFINITY;
+  for (const value of samples) {
+    if (value < least) least = value;
+    if (value > largest) largest = value;
+  }
+  return [least, largest];
 }
 
 function noContactBecause(least: number, largest: number, settings: Events["settings"]): string {
@@ -244,13 +261,13 @@ function shareWithImpactPeak(ground: GroundReaction, steps: readonly Step[]): nu
 }
 
 function curvesOf(ground: GroundReaction, { contacts }: Events): Trial["curves"] {
-  const { forward, up, right } = ground.force;
-  const curve = (samples: Float64Array) => meanCurves(samples, ground.sampleRate, contacts);
+  const { forward, right } = ground.force;
+  const curve = (direction: Direction) => meanCurves(ground, direction, contacts);
   return {
     percent: Array.from({ length: CURVE_POINTS }, (_, p) => p),
-    up: curve(up),
-    ...(forward && { forward: curve(forward) }),
-    ...(right && { right: curve(right) }),
+    up: curve("up"),
+    ...(forward && { forward: curve("forward") }),
+    ...(right && { right: curve("right") }),
   };
 }
 
@@ -283,6 +300,8 @@ function settingsOf(
       offset: ground.settings.offset ?? {},
       driftRemoved: ground.settings.driftRemoved,
       flights: ground.settings.flights,
+      ...(ground.settings.plates && { plates: ground.settings.plates }),
+      ...(ground.plates && { apart: ground.plates.map(({ plate }, k) => plate ?? `plate ${k + 1}`) }),
     },
     level: rest.level,
     interval: "Student's t with the effective number of strides",

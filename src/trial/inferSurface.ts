@@ -1,4 +1,4 @@
-import type { Contact } from "../events/index.js";
+import { type Contact, underFoot } from "../events/index.js";
 import { type GroundReaction, meanCentreOfPressure } from "../force/index.js";
 import { mean } from "../statistics/index.js";
 import type { Caution } from "../units/index.js";
@@ -7,8 +7,8 @@ import type { Caution } from "../units/index.js";
 const FASTEST = 15;
 
 /**
- * The ground reaction with its surface, inferred where it was not stated: on a belt the foot travels backward under the
- * runner, so the centre of pressure does within a contact; on the ground it rolls forward.
+ * The ground reaction with its surface, inferred where it was not stated: on a belt the foot travels backward
+ * under the runner, so the centre of pressure does within a contact; on the ground it rolls forward.
  */
 export function inferSurface(
   ground: GroundReaction,
@@ -17,10 +17,12 @@ export function inferSurface(
   if (ground.surface !== undefined || ground.moment?.right === undefined || contacts.length === 0) {
     return { ground, cautions: [] };
   }
-  const speeds = contacts.flatMap(({ initialContact, toeOff }) => {
+  const speeds = contacts.flatMap((contact) => {
+    const { initialContact, toeOff } = contact;
+    const foot = underFoot(ground, contact);
     const part = (toeOff - initialContact) / 5;
-    const early = meanCentreOfPressure(ground, "forward", initialContact + part, initialContact + 2 * part);
-    const late = meanCentreOfPressure(ground, "forward", toeOff - 2 * part, toeOff - part);
+    const early = meanCentreOfPressure(foot, "forward", initialContact + part, initialContact + 2 * part);
+    const late = meanCentreOfPressure(foot, "forward", toeOff - 2 * part, toeOff - part);
     return early === null || late === null ? [] : [(late - early) / (2 * part)];
   });
   if (speeds.length === 0) return { ground, cautions: [] };

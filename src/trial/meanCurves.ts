@@ -1,31 +1,37 @@
-import type { Contact } from "../events/index.js";
+import { type Contact, underFoot } from "../events/index.js";
 import { timeNormalise } from "../filters/index.js";
-import type { Hertz } from "../units/index.js";
+import type { GroundReaction } from "../force/index.js";
+import type { Direction } from "../recording/index.js";
 import type { Curve, CurvesBySide } from "./trial.js";
 
 /** Points of a time-normalised curve: 0 to 100 % of stance in whole per cent. */
 export const CURVE_POINTS = 101;
 
-/** Mean and standard deviation between contacts of one component of force over stance, by side. */
+/**
+ * Mean and standard deviation between contacts of one component of the force under the foot over stance, by
+ * side.
+ */
 export function meanCurves(
-  samples: Float64Array,
-  sampleRate: Hertz,
+  ground: GroundReaction,
+  direction: Direction,
   contacts: readonly Contact[],
 ): CurvesBySide {
   const curves: { left?: Curve; right?: Curve; unknown?: Curve } = {};
   for (const side of ["left", "right", "unknown"] as const) {
     const own = contacts.filter((contact) => contact.side === side);
-    if (own.length > 0) curves[side] = curveOf(samples, sampleRate, own);
+    if (own.length > 0) curves[side] = curveOf(ground, direction, own);
   }
   return curves;
 }
 
-function curveOf(samples: Float64Array, sampleRate: Hertz, contacts: readonly Contact[]): Curve {
+function curveOf(ground: GroundReaction, direction: Direction, contacts: readonly Contact[]): Curve {
   const mean = new Float64Array(CURVE_POINTS);
   const squares = new Float64Array(CURVE_POINTS);
   let n = 0;
-  for (const { initialContact, toeOff } of contacts) {
-    const curve = timeNormalise(samples, sampleRate, initialContact, toeOff, CURVE_POINTS);
+  for (const contact of contacts) {
+    const samples = underFoot(ground, contact).force[direction] as Float64Array;
+    const { initialContact, toeOff } = contact;
+    const curve = timeNormalise(samples, ground.sampleRate, initialContact, toeOff, CURVE_POINTS);
     n++;
     // Welford's recurrence: no loss of digits where the mean is large against the spread.
     for (let p = 0; p < CURVE_POINTS; p++) {

@@ -1,4 +1,5 @@
 import type { Contact } from "../events/index.js";
+import type { PlateSettings } from "../force/index.js";
 import type { Subject, Surface } from "../recording/index.js";
 import type { Caution, Seconds } from "../units/index.js";
 
@@ -78,6 +79,13 @@ export interface TrialSettings {
     readonly offset: Readonly<Record<string, number>>;
     readonly driftRemoved: boolean;
     readonly flights: number;
+    /** What was done to each plate or belt; absent where the recording names none. */
+    readonly plates?: readonly PlateSettings[];
+    /**
+     * Names of the plates in the order that `plate` of a contact counts; absent where they are not kept
+     * apart.
+     */
+    readonly apart?: readonly string[];
   };
   readonly level: number;
   readonly interval: string;
@@ -99,6 +107,7 @@ export interface Trial {
     /** By metric id; a metric that was not computed is absent. */
     readonly metrics: Readonly<Record<string, MetricSummary | undefined>>;
   };
+  /** Of the force under the foot. */
   readonly curves: {
     readonly percent: readonly number[];
     readonly up: CurvesBySide;

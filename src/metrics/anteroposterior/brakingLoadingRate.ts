@@ -7,6 +7,7 @@ import {
   requireNumber,
   withDefaults,
 } from "../../units/index.js";
+import { footOf } from "../common/footOf.js";
 import { largestSample } from "../common/largestSample.js";
 import { largestSlope } from "../common/largestSlope.js";
 import { requireContact } from "../common/requireContact.js";
@@ -32,17 +33,18 @@ export const BRAKING_LOADING_RATE_DEFAULTS: Complete<BrakingLoadingRateOptions> 
 /**
  * Gives the largest slope of the braking force over the middle of its first rise.
  *
- * Formula: max (Fᵢ − Fᵢ₊₁) fₛ, F the forward force, over successive samples that both lie in 20 to 80 % of the time from
- * initial contact to the first local minimum of F that reaches half the peak braking force.
+ * Formula: max (Fᵢ − Fᵢ₊₁) fₛ, F the forward force, over successive samples that both lie in 20 to 80 % of
+ * the time from initial contact to the first local minimum of F that reaches half the peak braking force.
  * Units: N and s in; N/s out.
- * Limits: `null` where the force never points backward, or only fades from initial contact on. Below 1 kHz it is biased low.
- * Source: the vertical loading rate's window (Schmida et al. 2022, Med. Sci. Sports Exerc. 54:1382, abstract) laid on the
- * braking force; which minimum ends the rise is this library's own rule.
+ * Limits: `null` where the force never points backward, or only fades from initial contact on. Below 1 kHz it
+ * is biased low.
+ * Source: the vertical loading rate's window (Schmida et al. 2022, Med. Sci. Sports Exerc. 54:1382, abstract)
+ * laid on the braking force; which minimum ends the rise is this library's own rule.
  * @param ground - Force in the library's frame, already filtered.
  * @param step - The step to measure; its contact alone is used.
  * @param options - Window and rule; {@link BRAKING_LOADING_RATE_DEFAULTS} where left out.
- * @throws GaitKineticsError `wrong-type`: no contact; `missing-channel`: no forward force; `out-of-range`: window not rising within 0 to 1, share
- * not in 0 to 1, contact outside the recording.
+ * @throws GaitKineticsError `wrong-type`: no contact; `missing-channel`: no forward force; `out-of-range`:
+ * window not rising within 0 to 1, share not in 0 to 1, contact outside the recording.
  * @example
  * const force = { up: new Float64Array(5), forward: new Float64Array([0, -200, 0, 160, 0]) };
  * const whole = { ...contact, initialContact: 0, toeOff: 0.5 };
@@ -56,7 +58,7 @@ export function brakingLoadingRate(
   const { from, to, share } = withDefaults(BRAKING_LOADING_RATE_DEFAULTS, options);
   requireSlopeWindow({ from, to });
   requireNumber("share", share, { above: 0, to: 1 });
-  const forward = requireForce(ground, "forward", "brakingLoadingRate");
+  const forward = requireForce(footOf(ground, step), "forward", "brakingLoadingRate");
   const { initialContact, toeOff } = requireContact(ground, step);
   const { sampleRate } = ground;
   const peak = largestSample(forward, sampleRate, initialContact, toeOff, -1);
@@ -68,7 +70,9 @@ export function brakingLoadingRate(
     : null;
 }
 
-/** The first sample at or below `level` that lies below the one before it and is left upward, or by the end. */
+/**
+ * The first sample at or below `level` that lies below the one before it and is left upward, or by the end.
+ */
 function firstMinimum(samples: Float64Array, level: number, from: number, to: number): number | null {
   const last = Math.floor(to);
   let lowest: number | null = null;

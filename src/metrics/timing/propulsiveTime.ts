@@ -2,6 +2,7 @@ import type { Step } from "../../events/index.js";
 import type { GroundReaction } from "../../force/index.js";
 import type { Seconds } from "../../units/index.js";
 import { brakingToPropulsion } from "../common/brakingToPropulsion.js";
+import { footOf } from "../common/footOf.js";
 import { requireContact } from "../common/requireContact.js";
 import { requireForce } from "../common/requireForce.js";
 
@@ -10,19 +11,20 @@ import { requireForce } from "../common/requireForce.js";
  *
  * Formula: toe-off − t₊, t₊ the last crossing of the forward force from − to +, linear between samples.
  * Units: s out.
- * Limits: `null` where the force never turns from − to +. With {@link brakingTime} it adds up to contact time.
+ * Limits: `null` where the force never turns from − to +. With {@link brakingTime} it adds up to contact
+ * time.
  * Source: common practice.
  * @param ground - Force in the library's frame, already filtered.
  * @param step - The step to measure; its contact alone is used.
- * @throws GaitKineticsError `wrong-type`: no contact; `missing-channel`: no forward force; `out-of-range`: the contact does not rise within the
- * recording.
+ * @throws GaitKineticsError `wrong-type`: no contact; `missing-channel`: no forward force; `out-of-range`:
+ * the contact does not rise within the recording.
  * @example
  * const force = { up: new Float64Array(5), forward: new Float64Array([0, -9, 0, 9, 0]) };
  * const whole = { ...contact, initialContact: 0, toeOff: 0.5 };
  * propulsiveTime({ ...ground, sampleRate: 8, force }, { contact: whole }); // 0.25
  */
 export function propulsiveTime(ground: GroundReaction, step: Step): Seconds | null {
-  const forward = requireForce(ground, "forward", "propulsiveTime");
+  const forward = requireForce(footOf(ground, step), "forward", "propulsiveTime");
   const { initialContact, toeOff } = requireContact(ground, step);
   const crossing = brakingToPropulsion(forward, ground.sampleRate, initialContact, toeOff);
   return crossing === null ? null : toeOff - crossing;

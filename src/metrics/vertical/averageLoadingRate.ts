@@ -2,18 +2,25 @@ import type { Step } from "../../events/index.js";
 import { valueAt } from "../../filters/index.js";
 import type { GroundReaction } from "../../force/index.js";
 import { type Complete, type Fraction, type NewtonsPerSecond, withDefaults } from "../../units/index.js";
+import { footOf } from "../common/footOf.js";
 import { requireSlopeWindow } from "../common/requireSlopeWindow.js";
 import { IMPACT_PEAK_DEFAULTS, type ImpactPeakOptions } from "./impactPeakRule.js";
 import { timeToImpactPeak } from "./timeToImpactPeak.js";
 
-/** Window on the first rise, as fractions of the time from initial contact to the impact peak, and the peak's rule. */
+/**
+ * Window on the first rise, as fractions of the time from initial contact to the impact peak, and the peak's
+ * rule.
+ */
 export interface AverageLoadingRateOptions {
   readonly from?: Fraction | undefined;
   readonly to?: Fraction | undefined;
   readonly impactPeak?: ImpactPeakOptions | undefined;
 }
 
-/** The middle of the rise, clear of its toe and of the rounding under the peak. Source: doi:10.1055/s-0042-107248, method B. */
+/**
+ * The middle of the rise, clear of its toe and of the rounding under the peak. Source:
+ * doi:10.1055/s-0042-107248, method B.
+ */
 export const AVERAGE_LOADING_RATE_DEFAULTS: Complete<AverageLoadingRateOptions> = {
   from: 0.2,
   to: 0.8,
@@ -23,10 +30,11 @@ export const AVERAGE_LOADING_RATE_DEFAULTS: Complete<AverageLoadingRateOptions> 
 /**
  * Gives the mean slope of the vertical force over the middle of its first rise.
  *
- * Formula: [F(t₂) − F(t₁)] / (t₂ − t₁), tᵢ = t₀ + fᵢ (tₚ − t₀); t₀ initial contact, tₚ impact peak, F linear between samples.
+ * Formula: [F(t₂) − F(t₁)] / (t₂ − t₁), tᵢ = t₀ + fᵢ (tₚ − t₀); t₀ initial contact, tₚ impact peak, F linear
+ * between samples.
  * Units: N and s in; N/s out.
- * Limits: `null` where the force rises without a separate impact peak. The filter's cutoff and the window move this
- * number: report both, and never compare across definitions.
+ * Limits: `null` where the force rises without a separate impact peak. The filter's cutoff and the window
+ * move this number: report both, and never compare across definitions.
  * Source: window as in the defaults, also Lemire et al. 2022 (both read as abstracts).
  * @param ground - Force in the library's frame, already filtered.
  * @param step - The step to measure; its contact is used, and its stride where no mass by force is known.
@@ -47,7 +55,8 @@ export function averageLoadingRate(
   requireSlopeWindow({ from, to });
   const rise = timeToImpactPeak(ground, step, impactPeak);
   if (rise === null) return null;
+  const { up } = footOf(ground, step).force;
   const force = (part: number): number =>
-    valueAt(ground.force.up, ground.sampleRate, step.contact.initialContact + part * rise);
+    valueAt(up, ground.sampleRate, step.contact.initialContact + part * rise);
   return (force(to) - force(from)) / ((to - from) * rise);
 }

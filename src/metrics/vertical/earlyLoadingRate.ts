@@ -2,6 +2,7 @@ import type { Step } from "../../events/index.js";
 import { valueAt } from "../../filters/index.js";
 import type { GroundReaction } from "../../force/index.js";
 import { type Complete, type Fraction, type NewtonsPerSecond, withDefaults } from "../../units/index.js";
+import { footOf } from "../common/footOf.js";
 import { requireContact } from "../common/requireContact.js";
 import { requireSlopeWindow } from "../common/requireSlopeWindow.js";
 
@@ -17,15 +18,17 @@ export const EARLY_LOADING_RATE_DEFAULTS: Complete<EarlyLoadingRateOptions> = { 
 /**
  * Gives the mean slope of the vertical force early in the contact, with or without an impact peak.
  *
- * Formula: [F(t₂) − F(t₁)] / (t₂ − t₁), tᵢ = t₀ + fᵢ t_c; t₀ initial contact, t_c contact time, F linear between samples.
+ * Formula: [F(t₂) − F(t₁)] / (t₂ − t₁), tᵢ = t₀ + fᵢ t_c; t₀ initial contact, t_c contact time, F linear
+ * between samples.
  * Units: N and s in; N/s out.
- * Limits: exists for every contact. The filter's cutoff, the threshold and the window move this number: report them, and
- * never compare across definitions.
+ * Limits: exists for every contact. The filter's cutoff, the threshold and the window move this number:
+ * report them, and never compare across definitions.
  * Source: window as in the defaults.
  * @param ground - Force in the library's frame, already filtered.
  * @param step - The step to measure; its contact alone is used.
  * @param options - The window; {@link EARLY_LOADING_RATE_DEFAULTS} where left out.
- * @throws GaitKineticsError `wrong-type`: no contact; `out-of-range`: window not rising within 0 to 1, contact outside the recording.
+ * @throws GaitKineticsError `wrong-type`: no contact; `out-of-range`: window not rising within 0 to 1,
+ * contact outside the recording.
  * @example
  * const force = { up: new Float64Array([0, 2000, 0]) };
  * const whole = { ...contact, initialContact: 0, toeOff: 0.5 };
@@ -40,7 +43,7 @@ export function earlyLoadingRate(
   requireSlopeWindow({ from, to });
   const { initialContact, toeOff } = requireContact(ground, step);
   const duration = toeOff - initialContact;
-  const force = (part: number): number =>
-    valueAt(ground.force.up, ground.sampleRate, initialContact + part * duration);
+  const { up } = footOf(ground, step).force;
+  const force = (part: number): number => valueAt(up, ground.sampleRate, initialContact + part * duration);
   return (force(to) - force(from)) / ((to - from) * duration);
 }

@@ -1,19 +1,20 @@
 import type { Step } from "../../events/index.js";
 import type { GroundReaction } from "../../force/index.js";
 import { requireNumber, withDefaults } from "../../units/index.js";
+import { footOf } from "../common/footOf.js";
 import { massForStep } from "../common/massForStep.js";
 import { requireContact } from "../common/requireContact.js";
 import { IMPACT_PEAK_DEFAULTS, type ImpactPeakOptions } from "./impactPeakRule.js";
 
 /**
- * Finds the sample of the impact peak: the first local maximum of the vertical force within the rule's window that is
- * followed by the rule's drop before the force next exceeds it. `null` where there is none.
+ * Finds the sample of the impact peak: the first local maximum of the vertical force within the rule's window
+ * that is followed by the rule's drop before the force next exceeds it. `null` where there is none.
  *
  * @param ground - The recording.
  * @param step - The step; its contact is searched.
  * @param options - The rule.
- * @throws GaitKineticsError `out-of-range`: the contact lies outside the recording, or an option out of bounds;
- * `missing-value`: body weight unknown.
+ * @throws GaitKineticsError `out-of-range`: the contact lies outside the recording, or an option out of
+ * bounds; `missing-value`: body weight unknown.
  */
 export function impactPeakSample(
   ground: GroundReaction,
@@ -24,7 +25,7 @@ export function impactPeakSample(
   const { after, before, drop } = options === IMPACT_PEAK_DEFAULTS ? IMPACT_PEAK_DEFAULTS : ruleOf(options);
   const needed = drop * massForStep(ground, step) * ground.gravity;
   const { sampleRate } = ground;
-  const { up } = ground.force;
+  const { up } = footOf(ground, step).force;
   const earliest = (initialContact + after) * sampleRate;
   const latest = (initialContact + before * (toeOff - initialContact)) * sampleRate;
   const last = Math.floor(toeOff * sampleRate);

@@ -1,19 +1,25 @@
 import type { Step } from "../../events/index.js";
 import type { GroundReaction } from "../../force/index.js";
 import { type Complete, type Fraction, type NewtonsPerSecond, withDefaults } from "../../units/index.js";
+import { footOf } from "../common/footOf.js";
 import { largestSlope } from "../common/largestSlope.js";
 import { requireSlopeWindow } from "../common/requireSlopeWindow.js";
 import { IMPACT_PEAK_DEFAULTS, type ImpactPeakOptions } from "./impactPeakRule.js";
 import { timeToImpactPeak } from "./timeToImpactPeak.js";
 
-/** Window on the first rise, as fractions of the time from initial contact to the impact peak, and the peak's rule. */
+/**
+ * Window on the first rise, as fractions of the time from initial contact to the impact peak, and the peak's
+ * rule.
+ */
 export interface InstantaneousLoadingRateOptions {
   readonly from?: Fraction | undefined;
   readonly to?: Fraction | undefined;
   readonly impactPeak?: ImpactPeakOptions | undefined;
 }
 
-/** The same window as the average's. Source: Schmida et al. 2022, Med. Sci. Sports Exerc. 54:1382 (abstract). */
+/**
+ * The same window as the average's. Source: Schmida et al. 2022, Med. Sci. Sports Exerc. 54:1382 (abstract).
+ */
 export const INSTANTANEOUS_LOADING_RATE_DEFAULTS: Complete<InstantaneousLoadingRateOptions> = {
   from: 0.2,
   to: 0.8,
@@ -23,11 +29,11 @@ export const INSTANTANEOUS_LOADING_RATE_DEFAULTS: Complete<InstantaneousLoadingR
 /**
  * Gives the largest slope of the vertical force over the middle of its first rise.
  *
- * Formula: max (Fᵢ₊₁ − Fᵢ) fₛ over successive samples that both lie within the window; where it holds no two samples, the
- * slope between its ends.
+ * Formula: max (Fᵢ₊₁ − Fᵢ) fₛ over successive samples that both lie within the window; where it holds no two
+ * samples, the slope between its ends.
  * Units: N and s in; N/s out.
- * Limits: `null` where the force rises without a separate impact peak. Takes up noise more than the average does; below
- * 1 kHz it is biased low.
+ * Limits: `null` where the force rises without a separate impact peak. Takes up noise more than the average
+ * does; below 1 kHz it is biased low.
  * Source: window as in the defaults.
  * @param ground - Force in the library's frame, already filtered.
  * @param step - The step to measure; its contact is used, and its stride where no mass by force is known.
@@ -49,5 +55,11 @@ export function instantaneousLoadingRate(
   const rise = timeToImpactPeak(ground, step, impactPeak);
   if (rise === null) return null;
   const start = step.contact.initialContact;
-  return largestSlope(ground.force.up, ground.sampleRate, start + from * rise, start + to * rise, 1);
+  return largestSlope(
+    footOf(ground, step).force.up,
+    ground.sampleRate,
+    start + from * rise,
+    start + to * rise,
+    1,
+  );
 }
