@@ -1,14 +1,10 @@
 import { fail } from "../../units/index.js";
-import { lineAt } from "./lines.js";
 import { quoted } from "./words.js";
 
 /** Reads the cells of one file. */
 export interface NumberReader {
-  /**
-   * Reads a cell; NaN where it is blank.
-   * @param start - Place in the text where its row begins.
-   */
-  readonly read: (cell: string, column: string, start: number) => number;
+  /** Reads a cell; NaN where it is blank or a word for a missing value. */
+  readonly read: (cell: string, column: string, line: number) => number;
   /** To be called behind the last cell: refuses a decimal sign that the cells leave open. */
   readonly check: () => void;
 }
@@ -22,51 +18,53 @@ const THOUSANDS = /^[+-]?[1-9]\d{0,2},\d{3}$/;
  * so), no cell has a decimal point, and at least one cell cannot be thousands: "0,125" and "12,5" are proof, "1,613"
  * is not.
  */
-export function numberReader(text: string, delimiter: string, decimal: "." | "," | null): NumberReader {
+export function numberReader(
+  delimiter: string,
+  decimal: "." | "," | null,
+  missing: readonly string[],
+): NumberReader {
   const commaAllowed = decimal === "," || (decimal === null && delimiter !== ",");
-  let firstComma = -1;
-  let firstPoint = -1;
+  const words = new Set(missing.map((word) => word.trim().toLowerCase()));
+  const sentinels = missing.filter((word) => NUMBER.test(word.trim())).map(Number);
+  const blank = words.has("");
+  let firstComma = 0;
+  let firstPoint = 0;
   let proven = decimal === ",";
 
-  const unusual = (cell: string, column: string, start: number): number => {
+  const unlessMissing = (value: number): number => (sentinels.includes(value) ? Number.NaN : value);
+
+  const unusual = (cell: string, column: string, line: number): number => {
     const trimmed = cell.trim();
-    if (trimmed === "") return Number.NaN;
+    if (words.has(trimmed.toLowerCase())) return Number.NaN;
     const withPoint = commaAllowed ? trimmed.replace(",", ".") : trimmed;
     const value = Number(withPoint);
-    if (!NUMBER.test(withPoint) || !Number.isFinite(value)) {
-      const where = `line ${lineAt(text, start)}, ${column}`;
-      fail(
-        "unreadable-file",
-        `${where}: ${quoted(cell)} is no number; a cell holds a finite number, or nothing where none was recorded`,
-        { where, values: { given: cell } },
-      );
-    }
+    if (!NUMBER.test(withPoint) || !Number.isFinite(value)) refuseWord(cell, column, line, missing);
     if (withPoint !== trimmed) {
-      if (firstComma < 0) firstComma = start;
+      if (firstComma === 0) firstComma = line;
       proven ||= !THOUSANDS.test(trimmed);
-    } else if (firstPoint < 0 && trimmed.includes(".")) firstPoint = start;
-    return value;
+    } else if (firstPoint === 0 && trimmed.includes(".")) firstPoint = line;
+    return unlessMissing(value);
   };
 
   return {
-    read: (cell, column, start) => {
-      if (cell === "") return Number.NaN;
+    read: (cell, column, line) => {
+      if (cell === "" && blank) return Number.NaN;
       const value = +cell;
       const first = cell.charCodeAt(0);
       // Blanks, words, infinities and the language's own notations ("0x1F") do not pass here.
-      if (value - value !== 0 || first < 43 || first > 57 || cell.charCodeAt(1) > 57) {
-        return unusual(cell, column, start);
+      if (value - value !== 0 || !(first >= 43 && first <= 57) || cell.charCodeAt(1) > 57) {
+        return unusual(cell, column, line);
       }
-      if (commaAllowed && firstPoint < 0 && cell.includes(".")) firstPoint = start;
-      return value;
+      if (commaAllowed && firstPoint === 0 && cell.includes(".")) firstPoint = line;
+      return sentinels.length === 0 ? value : unlessMissing(value);
     },
     check: () => {
-      if (firstComma < 0) return;
-      const where = `line ${lineAt(text, firstComma)}`;
-      if (firstPoint >= 0) {
+      if (firstComma === 0) return;
+      const where = `line ${firstComma}`;
+      if (firstPoint > 0) {
         fail(
           "unreadable-file",
-          `${where} has a comma inside a number and line ${lineAt(text, firstPoint)} a point; one file writes decimals one way`,
+          `${where} has a comma inside a number and line ${firstPoint} a point; one file writes decimals one way`,
           { argument: "decimal", where },
         );
       }
@@ -79,4 +77,19 @@ export function numberReader(text: string, delimiter: string, decimal: "." | ","
       }
     },
   };
+}
+
+function refuseWord(cell: string, column: string, line: number, missing: readonly string[]): never {
+  const where = `line ${line}, ${column}`;
+  const words = missing.filter((word) => word.trim() !== "").map(quoted);
+  const blank = words.length < missing.length ? "nothing" : "";
+  const none = [blank, ...words.slice(0, 8)].filter((word) => word !== "").join(", ");
+  const gaps =
+    none === ""
+      ? "; a word for a missing value is stated by missing"
+      : `, or ${none} where none was recorded (missing states other words)`;
+  fail("unreadable-file", `${where}: ${quoted(cell)} is no number; a cell holds a finite number${gaps}`, {
+    where,
+    values: { given: cell.slice(0, 200) },
+  });
 }

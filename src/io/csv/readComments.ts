@@ -2,12 +2,6 @@ import { PLAUSIBLE_BOUNDS, type Recording } from "../../recording/index.js";
 import { type Caution, fail, isGaitKineticsError, requireNumber, unitFactor } from "../../units/index.js";
 import { plainName, quoted } from "./words.js";
 
-/** A comment line of the file: the place where it begins, and what stands behind the `#`. */
-export interface CommentLine {
-  readonly place: number;
-  readonly text: string;
-}
-
 /** What the comment lines say of runner and trial, SI units. */
 export interface Statements {
   readonly mass?: number;
@@ -57,40 +51,39 @@ const NEAR: Readonly<Record<string, string>> = {
   samplingfrequency: "sample rate: 1000 Hz",
 };
 
-/**
- * Reads `# key: value` lines. Case, spaces, hyphens and underscores of a key do not matter; a known key must state an
- * SI unit; a line that is no such statement is a plain comment, and one that was probably meant as a statement is
- * named in a `Caution`.
- */
-export function readComments(
-  comments: readonly CommentLine[],
-  lineOf: (comment: CommentLine) => number,
-): {
+/** Reads comment lines as they come. */
+export interface CommentReader {
+  /** Takes what stands behind the `#` of a line. */
+  readonly take: (text: string, line: number) => void;
+  /** What was stated so far. */
   readonly statements: Statements;
   readonly cautions: readonly Caution[];
-} {
+}
+
+/**
+ * Makes a reader of `# key: value` lines. Case, spaces, hyphens and underscores of a key do not matter; a known key must
+ * state an SI unit; a line that is no such statement is a plain comment, and one that was probably meant as a statement is
+ * named in a `Caution`.
+ */
+export function commentReader(): CommentReader {
   const statements: Partial<Record<Key, string | number>> = {};
   const cautions: Caution[] = [];
   const said = new Set<string>();
-  for (const comment of comments) {
-    const { text } = comment;
+  const take = (text: string, line: number): void => {
     const [, name, value] = /^([^:]{1,40}):(.*)$/s.exec(text) ?? [];
-    if (name === undefined || value === undefined) continue;
+    if (name === undefined || value === undefined) return;
     const letters = plainName(name).replaceAll("_", "");
     const kind = Object.hasOwn(KINDS, letters) ? KINDS[letters] : undefined;
     if (kind === undefined) {
-      if (Object.hasOwn(NEAR, letters) && !said.has(letters)) {
-        said.add(letters);
-        const line = lineOf(comment);
-        cautions.push({
-          code: "comment-not-read",
-          message: `line ${line}: the comment ${quoted(text.trim())} was not read; if it is meant, write it as "# ${NEAR[letters]}"`,
-          where: `line ${line}`,
-        });
-      }
-      continue;
+      if (!Object.hasOwn(NEAR, letters) || said.has(letters)) return;
+      said.add(letters);
+      cautions.push({
+        code: "comment-not-read",
+        message: `line ${line}: the comment ${quoted(text.trim())} was not read; if it is meant, write it as "# ${NEAR[letters]}"`,
+        where: `line ${line}`,
+      });
+      return;
     }
-    const line = lineOf(comment);
     const stated = withoutTrail(value);
     const read = statementOf(kind, name.trim(), stated, line);
     const earlier = statements[kind.key];
@@ -102,8 +95,8 @@ export function readComments(
       );
     }
     statements[kind.key] = read;
-  }
-  return { statements: statements as Statements, cautions };
+  };
+  return { take, statements: statements as Statements, cautions };
 }
 
 /** Takes off what a table program that saved the file again puts behind a comment: a delimiter for each column. */

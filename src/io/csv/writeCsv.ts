@@ -1,44 +1,119 @@
 import Papa from "papaparse";
-import { type Channel, checkRecording, type Recording } from "../../recording/index.js";
-import { fail } from "../../units/index.js";
-import { quoted } from "./words.js";
+import { checkRecording, type Recording } from "../../recording/index.js";
+import { type Complete, fail, withDefaults } from "../../units/index.js";
+import { type WrittenColumn, writtenColumns } from "./writtenColumns.js";
+
+/** A part of a recording that a table of one rate may be unable to hold. */
+export type LeftOut = "markers" | "platforms" | "events";
+
+/** What may be lost. */
+export interface WriteCsvOptions {
+  /** Parts to leave out; a recording with a part that a table cannot hold is refused where it is not named here. */
+  readonly leaveOut?: readonly LeftOut[] | undefined;
+}
+
+/** Nothing is lost unseen. */
+export const WRITE_CSV_DEFAULTS: Complete<WriteCsvOptions> = { leaveOut: [] };
 
 /** Rows that are put together before they join the text. */
 const BLOCK = 4096;
 
-/** The columns of the format in their order, by quantity and direction. */
-const OWN_COLUMNS: Readonly<Record<string, string>> = {
-  "force forward": "forward [N]",
-  "force up": "up [N]",
-  "force right": "right [N]",
-  "centre-of-pressure forward": "cop_forward [m]",
-  "centre-of-pressure right": "cop_right [m]",
-  "free-moment up": "free_moment [N m]",
-};
-
 /**
  * Writes a recording as the library's own delimited text, which {@link readCsv} reads back to the same numbers.
  *
- * Comment lines state rate, runner and trial; a time column comes first, then forces, centre of pressure, free moment
- * and, as `other:NAME [unit]`, what else was recorded. A gap is a blank cell.
+ * Comment lines state rate, runner and trial; a time column comes first, then forces, centre of pressure and free moment,
+ * those of a plate with its name behind an `@`, then, as `other:NAME [unit]`, what else was recorded, and markers, as
+ * `marker:NAME:forward [m]`. A gap is a blank cell.
  *
  * Units: SI, as in the recording; numbers in full precision.
- * Limits: a channel's own name is kept for `other` alone. Cautions are not written; those about gaps come back on
- * reading.
+ * Limits: a channel's own name is kept for `other` alone. Force platforms as recorded, events, and markers at another rate
+ * or of another start than the channels find no place in the table: such a recording is refused until `leaveOut` names what
+ * may be lost. Cautions are not written; those about gaps come back on reading.
  * Source: format of this library.
- * @param recording - Checked before it is written; it needs a vertical force to be read back.
- * @throws GaitKineticsError as {@link checkRecording}; `out-of-range`: the name or unit of an `other` channel cannot be
- * written so that it comes back (blank, blanks at its ends, line ends, brackets in a unit).
+ * @param recording - Checked before it is written; it needs a vertical force or a marker to be read back by default.
+ * @param options - {@link WRITE_CSV_DEFAULTS} where left out.
+ * @throws GaitKineticsError as {@link checkRecording}; `missing-value`: the table cannot hold a part that `leaveOut` does not
+ * name; `missing-channel`: nothing is left to write; `out-of-range`: a name, plate or unit cannot be written so that it
+ * comes back (blank, blanks at its ends, line ends, brackets in a unit), an unknown word in `leaveOut`; `unknown-option`;
+ * `wrong-type`.
  * @example
  * writeCsv(recording).includes("time [s],forward [N],up [N],right [N]") // true
  */
-export function writeCsv(recording: Recording): string {
-  const { sampleRate, startTime, channels } = checkRecording(recording);
-  const columns = inOrder(channels);
-  const header = Papa.unparse([["time [s]", ...columns.map(headerOf)]]);
-  const parts = [...commentsOf(recording), header, "\n"];
+export function writeCsv(recording: Recording, options: WriteCsvOptions = {}): string {
+  const leaveOut = checkedLeaveOut(withDefaults(WRITE_CSV_DEFAULTS, options).leaveOut);
+  const { channels, markers, platforms = [], events = [], ...rest } = checkRecording(recording);
+  const needed = (what: LeftOut, why: string): void => {
+    if (!leaveOut.includes(what)) refuseLoss(what, why);
+  };
+  if (platforms.length > 0) needed("platforms", "force platforms as recorded, with corners and calibration");
+  if (events.length > 0) needed("events", "events");
+  const keepsMarkers = markers !== undefined && !leaveOut.includes("markers");
+  const clock = channels.length > 0 ? rest : (markers ?? rest);
+  if (keepsMarkers && !isOnClock(recording, clock)) {
+    needed(
+      "markers",
+      `markers at ${markers.sampleRate} Hz from ${markers.startTime} s beside channels at ${rest.sampleRate} Hz from ${rest.startTime} s, or of another length`,
+    );
+  }
+  const columns = writtenColumns(channels, keepsMarkers ? markers.markers : []);
+  if (columns.length === 0) {
+    fail("missing-channel", "nothing is left to write; a channel or a marker is needed", {
+      argument: "recording",
+    });
+  }
+  const header = Papa.unparse([["time [s]", ...columns.map(({ heading }) => heading)]]);
+  const comments = commentsOf({ ...rest, sampleRate: clock.sampleRate });
+  return [...comments, header, "\n", ...rowsOf(columns, clock)].join("");
+}
+
+function checkedLeaveOut(leaveOut: readonly LeftOut[]): readonly LeftOut[] {
+  const known: readonly string[] = ["markers", "platforms", "events"];
+  if (!Array.isArray(leaveOut)) {
+    fail("wrong-type", 'leaveOut is no list, such as ["events"]', { argument: "leaveOut" });
+  }
+  const odd = leaveOut.find((word) => !known.includes(word));
+  if (odd !== undefined) {
+    fail(
+      "out-of-range",
+      `leaveOut names ${JSON.stringify(odd) ?? String(odd)}; known are ${known.join(", ")}`,
+      {
+        argument: "leaveOut",
+        values: { given: odd, allowed: known },
+      },
+    );
+  }
+  return leaveOut;
+}
+
+function refuseLoss(what: LeftOut, why: string): never {
+  fail(
+    "missing-value",
+    `the recording has ${why}, which a table of one rate cannot hold; state leaveOut: ["${what}"] to write it without, or write another format`,
+    { argument: "leaveOut", values: { part: what } },
+  );
+}
+
+function isOnClock(
+  { channels, markers }: Recording,
+  { sampleRate, startTime }: { readonly sampleRate: number; readonly startTime: number },
+): boolean {
+  if (markers === undefined) return true;
+  const samples = channels[0]?.samples.length;
+  const frames = markers.markers[0]?.forward.length;
+  return (
+    markers.sampleRate === sampleRate &&
+    markers.startTime === startTime &&
+    (samples === undefined || frames === undefined || samples === frames)
+  );
+}
+
+function rowsOf(
+  columns: readonly WrittenColumn[],
+  { sampleRate, startTime }: { readonly sampleRate: number; readonly startTime: number },
+): string[] {
   const samples = columns.map((column) => column.samples);
   const rows = samples[0]?.length ?? 0;
+  const parts: string[] = [];
   for (let from = 0; from < rows; from += BLOCK) {
     const to = Math.min(rows, from + BLOCK);
     let block = "";
@@ -50,7 +125,7 @@ export function writeCsv(recording: Recording): string {
     }
     parts.push(block);
   }
-  return parts.join("");
+  return parts;
 }
 
 function cellOf(value: number): string {
@@ -58,34 +133,9 @@ function cellOf(value: number): string {
   return Object.is(value, -0) ? "-0" : String(value);
 }
 
-function inOrder(channels: readonly Channel[]): Channel[] {
-  const order = Object.keys(OWN_COLUMNS);
-  const place = ({ quantity, direction }: Channel) =>
-    quantity === "other" ? order.length : order.indexOf(`${quantity} ${direction}`);
-  return [...channels].sort((one, two) => place(one) - place(two));
-}
+type Statements = Pick<Recording, "sampleRate" | "subject" | "speed" | "surface" | "grade" | "firstFoot">;
 
-function headerOf({ quantity, direction, name, unit }: Channel): string {
-  const own = OWN_COLUMNS[`${quantity} ${direction}`];
-  if (own !== undefined) return own;
-  const whole = (text: string) => text === text.trim() && !/[\r\n]/.test(text);
-  if (
-    !whole(name) ||
-    name === "" ||
-    !whole(unit) ||
-    /[[\]()]/.test(unit) ||
-    (unit === "" && /[\])]$/.test(name))
-  ) {
-    fail(
-      "out-of-range",
-      `channel ${quoted(name)} in ${quoted(unit)} cannot be written; a name has no blanks at its ends and no line ends, a unit no brackets`,
-      { argument: "channels", where: name, values: { name, unit } },
-    );
-  }
-  return unit === "" ? `other:${name}` : `other:${name} [${unit}]`;
-}
-
-function commentsOf({ sampleRate, subject, speed, surface, grade, firstFoot }: Recording): string[] {
+function commentsOf({ sampleRate, subject, speed, surface, grade, firstFoot }: Statements): string[] {
   const line = (key: string, value: number | string | undefined, unit = ""): string[] =>
     value === undefined ? [] : [`# ${key}: ${value}${unit}\n`];
   return [
