@@ -54,7 +54,8 @@ const HEADER = [
  * source; Hedges' g; the difference in the normalised unit with its interval at `level`.
  *
  * Units: in the columns `unit` and `normalised_unit`.
- * Limits: numbers have 12 significant digits; an empty cell is what a metric does not have.
+ * Limits: numbers have 12 significant digits and no thousands marks. An empty cell is what a metric does not have: NaN in
+ * pandas' `read_csv`, NA in R's `read.csv` with `na.strings = ""`, which texts need.
  * Source: format of this library.
  * @param comparison - From `compareTrials`, or read back from its JSON.
  * @throws GaitKineticsError `not-finite`: a value that is no finite number.

@@ -1,21 +1,26 @@
 import Papa from "papaparse";
 import { fail } from "../units/index.js";
+import { significant } from "./significant.js";
 
 /** What a cell may hold; `null` is written as an empty cell. */
 export type Cell = string | number | boolean | null;
 
-/** Significant digits of a number in an exchange file: engines agree to fewer than the 17 that a number has. */
-const SIGNIFICANT_DIGITS = 12;
+/** First characters by which a table program takes a text for a formula; the wide ones count in East Asian versions. */
+const FORMULA = /^[=+\-@\t\r\n＝＋－＠]/;
 
 /**
- * Writes rows as comma separated text with a header, lines ending in `\n`. Text that a table program would take for a
- * formula (`=`, `+`, `-`, `@` first) gets an apostrophe in front; numbers do not.
+ * Writes rows as comma separated text with a header, as RFC 4180 quotes it, lines ending in `\n`. Text that a table
+ * program would take for a formula ({@link FORMULA}) gets an apostrophe in front; numbers do not.
+ * Truth is written as `TRUE` and `FALSE`, which R reads too; it takes `true` for a text.
  */
 export function rowsToCsv(header: readonly string[], rows: readonly (readonly Cell[])[]): string {
   const cells = rows.map((row, index) =>
-    row.map((cell, column) => (typeof cell === "number" ? rounded(cell, index, header[column]) : cell)),
+    row.map((cell, column) => {
+      if (typeof cell === "boolean") return cell ? "TRUE" : "FALSE";
+      return typeof cell === "number" ? rounded(cell, index, header[column]) : cell;
+    }),
   );
-  return `${Papa.unparse([[...header], ...cells], { newline: "\n", escapeFormulae: true })}\n`;
+  return `${Papa.unparse([[...header], ...cells], { newline: "\n", escapeFormulae: FORMULA })}\n`;
 }
 
 function rounded(value: number, index: number, column: string | undefined): number {
@@ -28,5 +33,5 @@ function rounded(value: number, index: number, column: string | undefined): numb
       },
     );
   }
-  return Number(value.toPrecision(SIGNIFICANT_DIGITS));
+  return significant(value);
 }

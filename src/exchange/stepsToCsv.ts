@@ -9,7 +9,9 @@ import { rowsToCsv } from "./rowsToCsv.js";
  *
  * Units: a column's name carries none, so that it is a plain name in R and pandas; {@link summaryToCsv} lists every
  * id with its unit, as the catalogue does.
- * Limits: numbers have 12 significant digits; a metric that was not computed has no column.
+ * Limits: numbers have 12 significant digits and no thousands marks; an empty cell is NaN in pandas' `read_csv`, NA in
+ * R's `read.csv` (state `check.names = FALSE` there for ids of your own with signs in them). A metric that was not
+ * computed has no column.
  * Source: format of this library.
  * @param trial - From `analyseTrial`, or read back from its JSON.
  * @throws GaitKineticsError `not-finite`: a value that is no finite number.

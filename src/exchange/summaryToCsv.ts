@@ -5,11 +5,12 @@ import { type Cell, rowsToCsv } from "./rowsToCsv.js";
  * Writes a trial's summary as a tidy table: one row for every metric over the whole trial, one for each side, and one
  * for the normalised value.
  *
- * Columns: `metric` (id), `unit`, `normalised` (true, false), `side` (`all`: strides; `left`, `right`: contacts), `n`,
+ * Columns: `metric` (id), `unit`, `normalised` (TRUE, FALSE), `side` (`all`: strides; `left`, `right`: contacts), `n`,
  * `mean`, `sd`, and the interval of the mean as `mean_low`, `mean_high`, `level`.
  *
  * Units: in the column `unit`.
- * Limits: numbers have 12 significant digits; an empty cell is a spread or interval that a single value does not have.
+ * Limits: numbers have 12 significant digits and no thousands marks. An empty cell is a spread or interval that a single
+ * value does not have: NaN in pandas' `read_csv`, NA in R's `read.csv`.
  * Source: format of this library.
  * @param trial - From `analyseTrial`, or read back from its JSON.
  * @throws GaitKineticsError `not-finite`: a value that is no finite number.

@@ -76,7 +76,10 @@ describe("stepsToCsv", () => {
 describe("summaryToCsv", () => {
   const rows = rowsOf(summaryToCsv(baseline));
   const rowOf = (metric: string, side: string, normalised: boolean) =>
-    rows.filter((row) => row.metric === metric && row.side === side && row.normalised === String(normalised));
+    rows.filter(
+      (row) =>
+        row.metric === metric && row.side === side && row.normalised === String(normalised).toUpperCase(),
+    );
 
   it("shows every spread of the trial's JSON once, with its unit", () => {
     let expected = 0;
@@ -114,7 +117,7 @@ describe("summaryToCsv", () => {
   it("leaves spread and interval of a single value empty", () => {
     const one = { n: 1, mean: -0.25, sd: null, interval: null };
     const summary = { ...baseline.summary, metrics: { contactTime: { ...one, unit: "s" } } };
-    expect(summaryToCsv({ ...baseline, summary }).split("\n")[1]).toBe("contactTime,s,false,all,1,-0.25,,,,");
+    expect(summaryToCsv({ ...baseline, summary }).split("\n")[1]).toBe("contactTime,s,FALSE,all,1,-0.25,,,,");
   });
 });
 
@@ -220,6 +223,17 @@ describe("metricsToCsv", () => {
     expect(row.difference).toBe("-1.5");
     expect(text.split("\n")).toHaveLength(3);
   });
+
+  it.each(["=1+1\nin two lines", "+1", "-1", "@A1", "\t=1", "\r=1", "\n=1", "＝1", "＠A1"])(
+    "makes a source that begins like %j harmless",
+    (source) => {
+      const [first] = comparison.metrics as [Comparison["metrics"][number]];
+      const metric = { ...first, smallestDetectableChange: { value: 1, source } };
+      const text = metricsToCsv({ ...comparison, metrics: [metric] });
+      const { data } = Papa.parse<Row>(text, { header: true, newline: "\n" });
+      expect(data[0]?.smallest_detectable_change_source).toBe(`'${source}`);
+    },
+  );
 
   it("fills every row to the width of the header, where a metric has no normalised value either", () => {
     const widths = Papa.parse<string[]>(metricsToCsv(comparison), { skipEmptyLines: true }).data.map(
