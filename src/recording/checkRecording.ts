@@ -141,16 +141,20 @@ function checkLengths({ channels, platforms = [] }: Recording): void {
 
 /** Each quantity and direction once on each plate, each platform's name once. */
 function checkOnce({ channels, platforms = [] }: Recording): void {
-  for (const [index, channel] of channels.entries()) {
-    const same = channels.slice(0, index).find((other) => sameKind(other, channel));
-    if (same === undefined) continue;
-    const what = channel.quantity === "other" ? `of one name` : `${channel.quantity} ${channel.direction}`;
-    const once = channel.plate === undefined ? "a recording" : `plate "${channel.plate}"`;
-    fail(
-      "conflict",
-      `channels "${same.name}" and "${channel.name}" are both ${what}; ${once} holds each once`,
-      { where: channel.name, values: { channels: [same.name, channel.name] } },
-    );
+  const seen = new Map<string, Channel>();
+  for (const channel of channels) {
+    const { quantity, direction, name, plate } = channel;
+    const key = JSON.stringify([quantity, quantity === "other" ? name : direction, plate ?? null]);
+    const same = seen.get(key);
+    if (same !== undefined) {
+      const what = quantity === "other" ? `of one name` : `${quantity} ${direction}`;
+      const once = plate === undefined ? "a recording" : `plate "${plate}"`;
+      fail("conflict", `channels "${same.name}" and "${name}" are both ${what}; ${once} holds each once`, {
+        where: name,
+        values: { channels: [same.name, name] },
+      });
+    }
+    seen.set(key, channel);
   }
   const names = new Set<string>();
   for (const { name } of platforms) {
@@ -163,9 +167,4 @@ function checkOnce({ channels, platforms = [] }: Recording): void {
     }
     names.add(name);
   }
-}
-
-function sameKind(one: Channel, two: Channel): boolean {
-  if (one.quantity !== two.quantity || one.plate !== two.plate) return false;
-  return one.quantity === "other" ? one.name === two.name : one.direction === two.direction;
 }
