@@ -7,7 +7,9 @@ import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
 
 const manifest = JSON.parse(readFileSync(new URL("../package.json", import.meta.url), "utf8"));
-const entries = Object.keys(manifest.exports).filter((path) => path !== "./package.json");
+const entries = Object.keys(manifest.exports).filter(
+  (path) => path !== "./package.json" && !path.includes("*"),
+);
 const require = createRequire(import.meta.url);
 const problems = [];
 let checks = 0;

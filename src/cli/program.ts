@@ -1,14 +1,19 @@
-import { Command, Option } from "commander";
+import { Argument, Command, Option } from "commander";
 import { healthText } from "../report/index.js";
 import { VERSION } from "../units/index.js";
 import { analyse } from "./commands/analyse.js";
 import { compare } from "./commands/compare.js";
+import { convert } from "./commands/convert.js";
 import { DEMO_FOLDER, demo } from "./commands/demo.js";
+import { describe } from "./commands/describe.js";
 import { metrics } from "./commands/metrics.js";
+import { target } from "./convert/target.js";
 import {
   addAnalysisOptions,
   addComparedOptions,
+  addForceOptions,
   addOutputOptions,
+  addReadingOptions,
   addRecordingOptions,
 } from "./options/inputOptions.js";
 import { folder, whole } from "./options/readers.js";
@@ -17,19 +22,50 @@ import type { Terminal } from "./terminal.js";
 const EXAMPLES = `
 Examples:
   gait-kinetics demo
+  gait-kinetics describe walk.c3d
   gait-kinetics analyse run.csv --mass "70 kg" --speed "12 km/h" --surface belt
+  gait-kinetics analyse walk.c3d --axes x=right,y=forward,z=up
   gait-kinetics compare usual.csv changed.csv --report page.html
+  gait-kinetics convert walk.c3d walk.csv --axes x=right,y=forward,z=up
 `;
 
 const FILES = `
-A file is a table with a heading. In the library's own format columns are
-named by direction and unit, any subset with up:
+A file is a table of text, a C3D file, or Motion-BIDS (a name that ends in
+_motion.tsv, with its _channels.tsv and _motion.json beside it).
+
+In the library's own table columns are named by direction and unit, any subset
+with up:
   time [s],forward [N],up [N],right [N],cop_forward [m],cop_right [m],
   free_moment [N m]
-and lines such as "# mass: 70 kg" before it say the rest. For other files state
+and lines such as "# mass: 70 kg" before it say the rest. For other tables state
 --axes and, where the heading has none, --units; a treadmill's export at 300 Hz:
   --axes x=forward,y=up,z=right --ignore Time,COPy --rate "300 Hz"
   --units "Fx=N,Fy=N,Fz=N,COPx=mm,COPz=mm,Ty=N mm"
+
+A C3D file says most of itself, but not where its axes point: state --axes. What
+is in a file, and what must be stated of it, says
+  gait-kinetics describe FILE
+`;
+
+const CONVERT = `
+The ending of <out> says the format:
+  name.csv    the library's own table
+  name.c3d    C3D
+  sub-01_task-running_tracksys-force_motion.tsv
+              Motion-BIDS; its _channels.tsv, _motion.json and _channels.json
+              are written beside it, events and markers of another rate in files
+              of their own
+Recordings are converted, not results: those are printed by analyse --json.
+
+Force platforms stay as recorded in C3D and Motion-BIDS. In a table, and in
+every format where an option of the force step is given (--plates to
+--origin-sign), they become the force of the ground on the runner, forward, up,
+right, just as analyse computes it before it filters: offset and drift are taken
+off; with --offset none --drift never they are not. What was done, and what the
+format does not hold, is said on standard error, one line each.
+
+A file that is there is replaced only with --overwrite, and never the one that
+is read. Files are written whole or not at all.
 `;
 
 const BOTH = `
@@ -68,6 +104,8 @@ export function buildProgram(terminal: Terminal): Command {
     .argument("<file>", "the recording")
     .addHelpText("after", FILES + health);
   addRecordingOptions(analyseCommand);
+  addReadingOptions(analyseCommand);
+  addForceOptions(analyseCommand);
   addAnalysisOptions(analyseCommand);
   addOutputOptions(analyseCommand, "the values of every contact");
   analyseCommand.action((file, options) => analyse(file, options, terminal));
@@ -79,6 +117,8 @@ export function buildProgram(terminal: Terminal): Command {
     .argument("<changed>", "the recording after it")
     .addHelpText("after", BOTH + FILES + health);
   addComparedOptions(compareCommand);
+  addReadingOptions(compareCommand);
+  addForceOptions(compareCommand);
   addAnalysisOptions(compareCommand);
   compareCommand
     .addOption(
@@ -94,6 +134,30 @@ export function buildProgram(terminal: Terminal): Command {
     );
   addOutputOptions(compareCommand, "the difference of every metric");
   compareCommand.action((baseline, changed, options) => compare({ baseline, changed }, options, terminal));
+
+  const describeCommand = program
+    .command("describe")
+    .description("what is in a file, and what must be stated of it")
+    .argument("<file>", "the recording")
+    .addHelpText("after", FILES + health);
+  addRecordingOptions(describeCommand);
+  addReadingOptions(describeCommand);
+  describeCommand
+    .addOption(new Option("--json", "print it as JSON"))
+    .action((file, options) => describe(file, options, terminal));
+
+  const convertCommand = program
+    .command("convert")
+    .description("one recording in another format")
+    .argument("<in>", "the recording")
+    .addArgument(new Argument("<out>", "the file to write").argParser(target))
+    .addHelpText("after", CONVERT + FILES + health);
+  addRecordingOptions(convertCommand);
+  addReadingOptions(convertCommand);
+  addForceOptions(convertCommand);
+  convertCommand
+    .addOption(new Option("--overwrite", "replace a file that is there"))
+    .action((file, out, options) => convert(file, out, options, terminal));
 
   program
     .command("demo")

@@ -19,7 +19,12 @@ export type {
   PlateSettings,
 } from "./groundReaction.js";
 export { type LowPassGroundReactionOptions, lowPassGroundReaction } from "./lowPassGroundReaction.js";
-export { CENTRE_OF_PRESSURE_FLOOR, CENTRE_OF_PRESSURE_LARGEST_FLOOR } from "./moments.js";
+export {
+  CENTRE_OF_PRESSURE_FARTHEST,
+  CENTRE_OF_PRESSURE_FLOOR,
+  CENTRE_OF_PRESSURE_LARGEST_FLOOR,
+  FREE_MOMENT_LARGEST,
+} from "./moments.js";
 export { TO_GROUND_REACTION_DEFAULTS, type ToGroundReactionOptions } from "./options.js";
 export { type PlatformFrame, platformFrame } from "./platform/platformFrame.js";
 export type { PlatformOptions } from "./platform/platformOptions.js";

@@ -1,4 +1,11 @@
-import { fail, type Hertz, type Newtons, type Seconds } from "../units/index.js";
+import {
+  fail,
+  type Hertz,
+  type Metres,
+  type NewtonMetres,
+  type Newtons,
+  type Seconds,
+} from "../units/index.js";
 import type { ForceComponents, MomentComponents } from "./groundReaction.js";
 
 /** Centre of pressure and free moment as a file gives them; NaN where it gives none. */
@@ -15,6 +22,10 @@ export const CENTRE_OF_PRESSURE_FLOOR: Newtons = 40;
  * a gap, N.
  */
 export const CENTRE_OF_PRESSURE_LARGEST_FLOOR: Newtons = 200;
+/** Farther from the frame's origin no foot lands, m; more is a place in millimetres. Judgement of this library. */
+export const CENTRE_OF_PRESSURE_FARTHEST: Metres = 50;
+/** No foot twists the ground harder, N·m; more is a moment in N·mm. Judgement of this library. */
+export const FREE_MOMENT_LARGEST: NewtonMetres = 500;
 
 /**
  * The force below which this file's centre of pressure is taken to be absent: the library's floor, or the
@@ -33,7 +44,11 @@ export function centreOfPressureFloor(
     if (values === undefined) continue;
     for (let i = 0; i < values.length; i++) {
       const load = up[i] as number;
-      if (load < floor || Number.isFinite(values[i])) continue;
+      if (load < floor) continue;
+      if (Number.isFinite(values[i])) {
+        refuseImplausible(name, values[i] as number, i, plate);
+        continue;
+      }
       if (load > CENTRE_OF_PRESSURE_LARGEST_FLOOR) {
         const column = name === "freeMoment" ? "free moment" : `centre of pressure, ${name},`;
         const what =
@@ -54,6 +69,20 @@ export function centreOfPressureFloor(
     }
   }
   return floor;
+}
+
+/** Millimetres taken as metres are finite and look like any other number; they are no place on a plate. */
+function refuseImplausible(column: string, value: number, sample: number, plate?: string): void {
+  const moment = column === "freeMoment";
+  const limit = moment ? FREE_MOMENT_LARGEST : CENTRE_OF_PRESSURE_FARTHEST;
+  if (Math.abs(value) <= limit) return;
+  const what = moment ? "free moment" : `centre of pressure, ${column},`;
+  const [unit, smaller] = moment ? ["N·m", "N·mm"] : ["m", "mm"];
+  fail(
+    "out-of-range",
+    `the ${what}${plate === undefined ? "" : ` of "${plate}"`} is ${Number(value.toPrecision(6))} ${unit} at sample ${sample} under load; it must lie within ${limit} ${unit} of zero: is it in ${smaller}? State its unit`,
+    { argument: column, where: `sample ${sample}`, values: { given: value, allowed: limit } },
+  );
 }
 
 /**

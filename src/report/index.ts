@@ -1,3 +1,14 @@
+export { describeC3d } from "./description/describeC3d.js";
+export { describeRecording } from "./description/describeRecording.js";
+export type {
+  DescribedChannel,
+  DescribedMarker,
+  DescribedMarkers,
+  DescribedPlatform,
+  DescribedPoint,
+  PlatformPlace,
+  RecordingDescription,
+} from "./description/description.js";
 export {
   CURVE_FIGURE_DEFAULTS,
   type CurveFigureOptions,
@@ -18,6 +29,7 @@ export {
 } from "./options.js";
 export { catalogueText } from "./text/catalogueText.js";
 export { comparisonText } from "./text/comparisonText.js";
+export { descriptionText } from "./text/descriptionText.js";
 export { healthText } from "./text/healthText.js";
 export { metricText } from "./text/metricText.js";
 export { trialText } from "./text/trialText.js";

@@ -37,7 +37,8 @@ export class GaitKineticsError extends Error {
   readonly values: Readonly<Record<string, unknown>> | undefined;
 
   constructor(code: ErrorCode, message: string, details: ErrorDetails = {}) {
-    super(message);
+    // A name from a file may hold a line break; a message is one line.
+    super(message.replace(/[\r\n]+/g, " "));
     this.code = code;
     this.argument = details.argument;
     this.where = details.where;

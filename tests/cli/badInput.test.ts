@@ -29,7 +29,7 @@ describe("files: exit 1", () => {
     [
       "text",
       "Dear reader,\nthis is a letter.\n",
-      [/Dear reader/, /--ignore "Dear reader"/, /--columns "Dear reader=up"/],
+      [/"Dear" is no name this reader knows/, /--ignore "Dear"/, /--columns Dear=up/],
     ],
     ["a ragged row", replacing(4, "0.02,0,10"), [/line 6 has 3 cells/]],
     ["a word where a number belongs", replacing(4, "0.020,0,many,0"), [/line 6/, /"many" is no number/]],
@@ -45,7 +45,11 @@ describe("files: exit 1", () => {
       table((rows) => rows.filter((_, i) => i < 300 || i > 340)),
       [/even grid/, /up to 0.5 is allowed/],
     ],
-    ["NaN", replacing(4, "0.020,0,NaN,0"), [/line 6/, /"NaN" is no number/]],
+    [
+      "NaN",
+      replacing(4, "0.020,0,NaN,0"),
+      [/lacks 1 of 1000 samples/, /line 6 of the file/, /fill the gaps/],
+    ],
     ["Infinity", replacing(4, "0.020,0,Infinity,0"), [/line 6/, /"Infinity" is no number/]],
     [
       "no contact",
@@ -60,7 +64,11 @@ describe("files: exit 1", () => {
 
   it("bytes that are no text", async () => {
     const bytes = Uint8Array.from({ length: 4000 }, (_, i) => (i * 37) % 256);
-    expectRefused(await command("analyse", fileIn(folder, "bytes.csv", bytes)), 1, /bytes that are no text/);
+    expectRefused(
+      await command("analyse", fileIn(folder, "bytes.csv", bytes)),
+      1,
+      /looks like a binary file/,
+    );
   });
 
   it("a missing file", async () => {
@@ -211,7 +219,7 @@ describe("command lines: exit 2", () => {
     [
       "an unknown command",
       ["analyze", "x.csv"],
-      [/unknown command 'analyze'/, /analyse, compare, demo, metrics/],
+      [/unknown command 'analyze'/, /analyse, compare, describe, convert, demo, metrics/],
     ],
     [
       "an unknown option",
@@ -255,7 +263,13 @@ describe("command lines: exit 2", () => {
   });
 
   it("no command at all", async () => {
-    expectRefused(await command(), 2, /no command/, /analyse, compare, demo, metrics/, /--help/);
+    expectRefused(
+      await command(),
+      2,
+      /no command/,
+      /analyse, compare, describe, convert, demo, metrics/,
+      /--help/,
+    );
   });
 
   it("help on a command that there is not", async () => {

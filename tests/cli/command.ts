@@ -78,3 +78,9 @@ export const TREADMILL_OPTIONS: readonly string[] = [
   "--surface",
   "belt",
 ];
+
+/** Path of the open walking trial in C3D: two platforms, 26 markers, events. */
+export const WALK: string = new URL("../fixtures/c3d/standard/walk-pi.c3d", import.meta.url).pathname;
+
+/** What that file does not say: where its axes point, as its README does. */
+export const WALK_AXES: readonly string[] = ["--axes", "x=right,y=forward,z=up"];

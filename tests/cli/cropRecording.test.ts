@@ -48,6 +48,38 @@ it("takes the whole duration as a window's end though the last sample lies befor
   expect(samplesOf(cropRecording(recording(300, 300), 0, 1))).toHaveLength(300);
 });
 
+it("cuts platforms, markers and events with the channels; a zero stretch stays named only where it is whole", () => {
+  const ramp = Float64Array.from({ length: 300 }, (_, i) => i);
+  const frames = Float64Array.from({ length: 30 }, (_, i) => i);
+  const corner = { forward: 0, up: 0, right: 0 };
+  const whole: Recording = {
+    ...recording(300, 300),
+    platforms: [
+      {
+        name: "1",
+        type: 2,
+        channels: [{ name: "Fz", unit: "N", samples: ramp }],
+        corners: [corner, corner, corner, corner],
+        origin: [0, 0, 0],
+        zero: { from: 160, to: 170 },
+      },
+    ],
+    markers: {
+      sampleRate: 30,
+      startTime: 2,
+      markers: [{ name: "heel", forward: frames, up: frames, right: frames }],
+    },
+    events: [2.1, 2.5, 2.7, 2.9].map((time) => ({ label: "strike", time })),
+  };
+  const part = cropRecording(whole, 0.5, 0.9);
+  expect(Array.from(part.platforms?.[0]?.channels[0]?.samples ?? [])).toEqual(samplesOf(part));
+  expect(part.platforms?.[0]?.zero).toEqual({ from: 10, to: 20 });
+  expect(Array.from(part.markers?.markers[0]?.up ?? [])).toEqual(Array.from(frames.slice(15, 27)));
+  expect(part.markers?.startTime).toBeCloseTo(2.5, 12);
+  expect(part.events?.map(({ time }) => time)).toEqual([2.5, 2.7]);
+  expect(cropRecording(whole, 0.54, 0.9).platforms?.[0]).not.toHaveProperty("zero");
+});
+
 it.each([
   [0.5, 0.5],
   [0.6, 0.5],

@@ -93,6 +93,81 @@ describe("values that no recording allows: exit 2, the option named, no file bla
     expect(compared.err).not.toContain("good.csv");
   });
 
+  it.each<[readonly string[], readonly RegExp[]]>([
+    [
+      ["--zero", "0 s"],
+      [/--zero/, /"0 s to 0\.2 s"/],
+    ],
+    [
+      ["--zero", "0 to 0.2"],
+      [/--zero/, /unit/],
+    ],
+    [
+      ["--zero", "0.2 s to 0.1 s"],
+      [/--zero/, /0\.2 s to 0\.1 s/, /end after it begins/],
+    ],
+    [
+      ["--zero", "0 s to 1 s to 2 s"],
+      [/--zero/, /two times/],
+    ],
+    [
+      ["--delimiter", "x"],
+      [/--delimiter/, /comma, semicolon, tab, bar, blanks/],
+    ],
+    [
+      ["--skip", "-1"],
+      [/--skip/, /whole number from 0/],
+    ],
+    [
+      ["--header", "one"],
+      [/--header/, /whole number from 0/],
+    ],
+    [
+      ["--unit-row", "yes"],
+      [/--unit-row/, /auto or read or skip or none/],
+    ],
+    [
+      ["--plates", "both"],
+      [/--plates/, /auto or apart or together/],
+    ],
+    [
+      ["--offset", "zero"],
+      [/--offset/, /auto or flights or file or none/],
+    ],
+    [
+      ["--force-on", "plate"],
+      [/--force-on/, /runner or ground or auto/],
+    ],
+    [
+      ["--cover-thickness", "10"],
+      [/--cover-thickness/, /unit/],
+    ],
+    [
+      ["--cover-thickness", "-1 mm"],
+      [/--cover-thickness/, /at least zero/],
+    ],
+    [
+      ["--sides", "L=links"],
+      [/--sides/, /"links" is no foot/, /left or right/],
+    ],
+    [
+      ["--length-unit", "km"],
+      [/--length-unit/, /mm or cm or m/],
+    ],
+    [
+      ["--origin-sign", "minus"],
+      [/--origin-sign/, /auto or stored or negated/],
+    ],
+    [
+      ["--axes", "x=right,y=north,z=up"],
+      [/--axes/, /north/],
+    ],
+  ])("%j", async (options, words) => {
+    const outcome = await command("analyse", good, ...options);
+    expectRefused(outcome, 2, ...words);
+    expect(outcome.err).not.toContain("good.csv");
+  });
+
   it("a window of one of two recordings", async () => {
     expectRefused(
       await command("compare", good, good, "--from", "0 s, 10 s", "--to", "5 s, 5 s"),

@@ -130,6 +130,16 @@ describe("centre of pressure (law: moment = place × force)", () => {
     const { cautions } = toGroundReaction(recordingOf([force("up", truth), cop("right", higher)]));
     expect(cautions.map(({ code }) => code)).toEqual(["centre-of-pressure-floor"]);
   });
+  it("places in millimetres taken as metres are refused under load, and not where nobody stands", () => {
+    const inMillimetres = place.map((p) => 1000 * p);
+    expect(() => toGroundReaction(recordingOf([force("up", truth), cop("right", inMillimetres)]))).toThrow(
+      expect.objectContaining({ code: "out-of-range", message: expect.stringContaining("is it in mm?") }),
+    );
+    const wildInFlight = place.map((p, i) => ((truth[i] as number) === 0 ? 1e6 : p));
+    expect(
+      toGroundReaction(recordingOf([force("up", truth), cop("right", wildInFlight)])).moment?.forward,
+    ).toEqual(ground.moment?.forward);
+  });
   it("a blank cell under load is a gap", () => {
     const gap = place.map((p, i) => (i === 220 ? Number.NaN : p));
     expect(() => toGroundReaction(recordingOf([force("up", truth), cop("right", gap)]))).toThrow(

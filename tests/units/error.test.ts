@@ -26,6 +26,12 @@ it("an error carries code, message, argument, place and values", () => {
   });
 });
 
+it("a line break in a name does not break the message", () => {
+  expect(caughtFrom(() => fail("gap", 'channel "Force\r\nplate" has a gap'))).toMatchObject({
+    message: 'channel "Force plate" has a gap',
+  });
+});
+
 it("details may be left out", () => {
   expect(caughtFrom(() => fail("gap", "a sample is missing"))).toMatchObject({
     argument: undefined,

@@ -1,4 +1,4 @@
-import { stepsToCsv } from "../../exchange/index.js";
+import { stepsToCsv, writeJson } from "../../exchange/index.js";
 import { trialHtml, trialText } from "../../report/index.js";
 import { analyseTrial } from "../../trial/index.js";
 import { naming } from "../input/naming.js";
@@ -6,30 +6,36 @@ import { readGround } from "../input/readGround.js";
 import { recordingName } from "../input/recordingName.js";
 import { refuseEmptyWindow } from "../input/refuseEmptyWindow.js";
 import { trialOptions } from "../input/trialOptions.js";
-import type { AnalysisOptions, OutputOptions, RecordingOptions } from "../options/inputOptions.js";
+import type {
+  AnalysisOptions,
+  ForceOptions,
+  OutputOptions,
+  ReadingOptions,
+  RecordingOptions,
+} from "../options/inputOptions.js";
 import { progress } from "../output/progress.js";
 import { refuseOverInput } from "../output/refuseOverInput.js";
-import { writeFileWhole } from "../output/writeFileWhole.js";
+import { writeFilesWhole } from "../output/writeFilesWhole.js";
 import type { Terminal } from "../terminal.js";
 
 /** Analyses one recording and prints its numbers. */
-export function analyse(
+export async function analyse(
   file: string,
-  options: RecordingOptions & AnalysisOptions & OutputOptions,
+  options: RecordingOptions & ReadingOptions & ForceOptions & AnalysisOptions & OutputOptions,
   terminal: Terminal,
-): void {
+): Promise<void> {
   const { json, csv, report } = options;
   const settings = trialOptions(options);
   refuseEmptyWindow(options);
   refuseOverInput(report, [file]);
   progress(terminal, `reading ${file}`);
-  const ground = readGround(file, options, options);
+  const ground = await readGround(file, options, options);
   progress(terminal, "analysing");
   const trial = naming(file, () => analyseTrial(ground, settings));
   const title = recordingName(file, options);
-  const text = json ? `${JSON.stringify(trial)}\n` : csv ? stepsToCsv(trial) : trialText(trial, { title });
+  const text = json ? `${writeJson(trial)}\n` : csv ? stepsToCsv(trial) : trialText(trial, { title });
   if (report !== undefined) {
-    writeFileWhole(report, trialHtml(trial, { title }));
+    writeFilesWhole([{ path: report, content: trialHtml(trial, { title }) }]);
     progress(terminal, `wrote ${report}`);
   }
   terminal.out(text);

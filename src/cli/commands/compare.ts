@@ -1,6 +1,6 @@
 import { basename } from "node:path";
 import { compareTrials } from "../../compare/index.js";
-import { metricsToCsv } from "../../exchange/index.js";
+import { metricsToCsv, writeJson } from "../../exchange/index.js";
 import type { GroundReaction } from "../../force/index.js";
 import { comparisonHtml, comparisonText } from "../../report/index.js";
 import { type AnalyseTrialOptions, analyseTrial, analyseTrials, type Trial } from "../../trial/index.js";
@@ -14,26 +14,33 @@ import type { Both } from "../options/both.js";
 import type {
   AnalysisOptions,
   ComparedOptions,
+  ForceOptions,
   OutputOptions,
+  ReadingOptions,
   RecordingOptions,
 } from "../options/inputOptions.js";
 import { progress } from "../output/progress.js";
 import { refuseOverInput } from "../output/refuseOverInput.js";
-import { writeFileWhole } from "../output/writeFileWhole.js";
+import { writeFilesWhole } from "../output/writeFilesWhole.js";
 import type { Terminal } from "../terminal.js";
 
 /** What only a comparison takes. */
-export interface ReadingOptions {
+export interface MinimumOptions {
   readonly minimumStrides?: number | undefined;
   readonly minimumStridesCorrelated?: number | undefined;
 }
 
 /** Compares two recordings, with one filter and one contact threshold for both, and prints the answer. */
-export function compare(
+export async function compare(
   files: Both<string>,
-  options: Partial<ComparedOptions> & AnalysisOptions & OutputOptions & ReadingOptions,
+  options: Partial<ComparedOptions> &
+    ReadingOptions &
+    ForceOptions &
+    AnalysisOptions &
+    OutputOptions &
+    MinimumOptions,
   terminal: Terminal,
-): void {
+): Promise<void> {
   const { json, csv, report, minimumStrides, minimumStridesCorrelated } = options;
   const settings = trialOptions(options);
   const own = forBoth((which) => statedOf(options, which));
@@ -44,7 +51,7 @@ export function compare(
       ? recordingPath
       : recordingName;
   const names = forBoth((which) => nameOf(files[which], own[which]));
-  const grounds = readGrounds(files, own, options, (which) =>
+  const grounds = await readGrounds(files, own, options, (which) =>
     progress(terminal, `reading ${recordingPath(files[which], own[which])}`),
   );
   progress(terminal, "analysing and comparing");
@@ -54,12 +61,14 @@ export function compare(
     minimumStridesCorrelated,
   });
   const text = json
-    ? `${JSON.stringify(comparison)}\n`
+    ? `${writeJson(comparison)}\n`
     : csv
       ? metricsToCsv(comparison)
       : comparisonText(comparison, { names });
   if (report !== undefined) {
-    writeFileWhole(report, comparisonHtml(comparison, trials.baseline, trials.changed, { names }));
+    writeFilesWhole([
+      { path: report, content: comparisonHtml(comparison, trials.baseline, trials.changed, { names }) },
+    ]);
     progress(terminal, `wrote ${report}`);
   }
   terminal.out(text);

@@ -5,7 +5,7 @@ import { demoRecordings } from "../../synthetic/index.js";
 import { fail } from "../../units/index.js";
 import { openFailure } from "../input/openFailure.js";
 import { progress } from "../output/progress.js";
-import { writeFileWhole } from "../output/writeFileWhole.js";
+import { writeFilesWhole } from "../output/writeFilesWhole.js";
 import type { Terminal } from "../terminal.js";
 import { compare } from "./compare.js";
 
@@ -13,7 +13,7 @@ import { compare } from "./compare.js";
 export const DEMO_FOLDER = "demo-output";
 
 /** Writes the two synthetic recordings, compares them as files, prints the answer and says what to try next. */
-export function demo({ out: folder }: { readonly out: string }, terminal: Terminal): void {
+export async function demo({ out: folder }: { readonly out: string }, terminal: Terminal): Promise<void> {
   try {
     mkdirSync(folder, { recursive: true });
   } catch (caught) {
@@ -26,9 +26,11 @@ export function demo({ out: folder }: { readonly out: string }, terminal: Termin
     ahead: join(folder, files.furtherAhead),
     report: join(folder, "report.html"),
   };
-  writeFileWhole(paths.usual, writeCsv(usual));
-  writeFileWhole(paths.ahead, writeCsv(furtherAhead));
-  compare({ baseline: paths.usual, changed: paths.ahead }, { report: paths.report }, terminal);
+  writeFilesWhole([
+    { path: paths.usual, content: writeCsv(usual) },
+    { path: paths.ahead, content: writeCsv(furtherAhead) },
+  ]);
+  await compare({ baseline: paths.usual, changed: paths.ahead }, { report: paths.report }, terminal);
   terminal.out(nextSteps(paths, `${runner} of the ${club}`));
 }
 

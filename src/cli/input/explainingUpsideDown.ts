@@ -1,5 +1,5 @@
 import { fail, isGaitKineticsError } from "../../units/index.js";
-import type { AnalysisOptions } from "../options/inputOptions.js";
+import type { ReadingOptions } from "../options/inputOptions.js";
 
 /**
  * Runs the step from recording to ground reaction; where the vertical force points down, says which option turns it
@@ -7,7 +7,7 @@ import type { AnalysisOptions } from "../options/inputOptions.js";
  *
  * @throws GaitKineticsError what the step throws.
  */
-export function explainingUpsideDown<T>(forceOn: AnalysisOptions["forceOn"], step: () => T): T {
+export function explainingUpsideDown<T>(forceOn: ReadingOptions["forceOn"], step: () => T): T {
   try {
     return step();
   } catch (caught) {

@@ -1,15 +1,19 @@
 import type { GroundReaction } from "../../force/index.js";
 import { isGaitKineticsError } from "../../units/index.js";
 import type { Both } from "../options/both.js";
-import type { AnalysisOptions, RecordingOptions } from "../options/inputOptions.js";
+import type { ForceOptions, ReadingOptions, RecordingOptions } from "../options/inputOptions.js";
 import { readGround } from "./readGround.js";
+import { FORMAT_OPTIONS, type FormatOption } from "./unusedOptions.js";
 
-/** The options that name columns. */
-type Naming = "ignore" | "units" | "columns";
+/** How both files are read. */
+type Options = ReadingOptions & ForceOptions;
 
-/** A name that a file has no column for, and how that was refused. */
+/**
+ * A name that a file has no column for, or an option that its format does not use (then the name is empty), and how
+ * that was refused.
+ */
 interface Missed {
-  readonly option: Naming;
+  readonly option: FormatOption;
   readonly name: string;
   readonly refusal: unknown;
 }
@@ -21,25 +25,25 @@ interface Read {
 }
 
 /**
- * Reads two files with the same options, of which each takes the names that it has columns for: a name must be a
- * column of one of them.
+ * Reads two files with the same options, of which each takes those that its format uses and the names that it has
+ * columns for: an option must be for one of them, a name a column of one of them.
  *
  * @param starting - Called before a file is read.
  * @throws GaitKineticsError as {@link readGround}.
  */
-export function readGrounds(
+export async function readGrounds(
   paths: Both<string>,
   own: Both<RecordingOptions>,
-  analysis: AnalysisOptions,
+  options: Options,
   starting: (which: keyof Both<unknown>) => void,
-): Both<GroundReaction> {
-  const read = (which: keyof Both<unknown>): Read => {
+): Promise<Both<GroundReaction>> {
+  const read = (which: keyof Both<unknown>): Promise<Read> => {
     starting(which);
-    return readWithOwnNames(paths[which], own[which], analysis);
+    return readWithOwnOptions(paths[which], own[which], options);
   };
-  const baseline = read("baseline");
+  const baseline = await read("baseline");
   if (baseline.missed.length === 0) baseline.result();
-  const changed = read("changed");
+  const changed = await read("changed");
   const nowhere = baseline.missed.find(({ option, name }) =>
     changed.missed.some((other) => other.option === option && other.name === name),
   );
@@ -47,12 +51,12 @@ export function readGrounds(
   return { baseline: baseline.result(), changed: changed.result() };
 }
 
-function readWithOwnNames(path: string, own: RecordingOptions, analysis: AnalysisOptions): Read {
+async function readWithOwnOptions(path: string, own: RecordingOptions, options: Options): Promise<Read> {
   const missed: Missed[] = [];
-  let options = analysis;
+  let taken = { own, options };
   for (;;) {
     try {
-      const ground = readGround(path, own, options);
+      const ground = await readGround(path, taken.own, taken.options);
       return { missed, result: () => ground };
     } catch (caught) {
       const miss = missedBy(caught);
@@ -65,21 +69,30 @@ function readWithOwnNames(path: string, own: RecordingOptions, analysis: Analysi
         };
       }
       missed.push(miss);
-      options = without(options, miss);
+      taken = without(taken, miss);
     }
   }
 }
 
 function missedBy(refusal: unknown): Missed | null {
-  if (!isGaitKineticsError(refusal) || refusal.code !== "out-of-range" || refusal.where === undefined)
-    return null;
-  const option = (["ignore", "units", "columns"] as const).find((name) => name === refusal.argument);
+  if (!isGaitKineticsError(refusal) || refusal.where === undefined) return null;
+  const option = FORMAT_OPTIONS.find((name) => name === refusal.argument);
+  if (option === undefined) return null;
+  if (refusal.code === "conflict" && refusal.values?.unused === true) return { option, name: "", refusal };
   const name = refusal.values?.given;
-  return option === undefined || typeof name !== "string" ? null : { option, name, refusal };
+  return refusal.code === "out-of-range" && typeof name === "string" ? { option, name, refusal } : null;
 }
 
-function without(options: AnalysisOptions, { option, name }: Missed): AnalysisOptions {
-  if (option === "ignore") return { ...options, ignore: options.ignore?.filter((other) => other !== name) };
-  const { [name]: _, ...rest } = options[option] ?? {};
-  return { ...options, [option]: rest };
+/** The options without one of them, or without one of its names. */
+function without(
+  { own, options }: { readonly own: RecordingOptions; readonly options: Options },
+  { option, name }: Missed,
+): { readonly own: RecordingOptions; readonly options: Options } {
+  if (option === "rate") return { own: { ...own, rate: undefined }, options };
+  if (name === "") return { own, options: { ...options, [option]: undefined } };
+  if (option === "ignore") {
+    return { own, options: { ...options, ignore: options.ignore?.filter((other) => other !== name) } };
+  }
+  const { [name]: _, ...rest } = (options[option] ?? {}) as Readonly<Record<string, string>>;
+  return { own, options: { ...options, [option]: rest } };
 }

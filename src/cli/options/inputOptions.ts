@@ -1,7 +1,24 @@
 import { type Command, Option } from "commander";
+import type { Delimiter } from "../../io/index.js";
 import { type Axes, PLAUSIBLE_BOUNDS, type Side, type Surface } from "../../recording/index.js";
 import { type Both, both } from "./both.js";
-import { axes, cutoff, grade, list, netOrder, page, pairs, quantity, type Reader, word } from "./readers.js";
+import {
+  axes,
+  cutoff,
+  delimiter,
+  grade,
+  list,
+  netOrder,
+  page,
+  pairs,
+  quantity,
+  type Reader,
+  sides,
+  stretch,
+  whole,
+  word,
+  words,
+} from "./readers.js";
 
 /** What may differ from recording to recording. */
 export interface RecordingOptions {
@@ -16,15 +33,48 @@ export interface RecordingOptions {
   readonly to?: number | undefined;
 }
 
-/** How files are read and force is analysed: alike for all recordings of a command. */
-export interface AnalysisOptions {
+/** How files are read: alike for all recordings of a command. */
+export interface ReadingOptions {
   readonly axes?: Axes | undefined;
+  readonly forceOn?: "runner" | "ground" | "auto" | undefined;
   readonly units?: Readonly<Record<string, string>> | undefined;
+  readonly lengthUnit?: "mm" | "cm" | "m" | undefined;
   readonly columns?: Readonly<Record<string, string>> | undefined;
   readonly ignore?: readonly string[] | undefined;
   readonly decimal?: "." | "," | undefined;
-  readonly forceOn?: "runner" | "ground" | undefined;
+  readonly delimiter?: Delimiter | undefined;
+  readonly skip?: number | undefined;
+  readonly header?: number | undefined;
+  readonly unitRow?: "auto" | "read" | "skip" | "none" | undefined;
+  readonly missing?: readonly string[] | undefined;
+}
+
+/** How a recording becomes the force between foot and ground. */
+export interface ForceOptions {
+  readonly plates?: "auto" | "apart" | "together" | undefined;
+  readonly zero?: { readonly from: number; readonly to: number } | undefined;
+  readonly offset?: "auto" | "flights" | "file" | "none" | undefined;
   readonly drift?: "auto" | "always" | "never" | undefined;
+  readonly coverThickness?: number | undefined;
+  readonly onlyPlates?: readonly string[] | undefined;
+  readonly sides?: Readonly<Record<string, Side>> | undefined;
+  readonly originSign?: "auto" | "stored" | "negated" | undefined;
+}
+
+/** Names of the options of the force step. */
+export const FORCE_OPTIONS: readonly (keyof ForceOptions)[] = [
+  "plates",
+  "onlyPlates",
+  "sides",
+  "zero",
+  "offset",
+  "drift",
+  "coverThickness",
+  "originSign",
+];
+
+/** How force is analysed. */
+export interface AnalysisOptions {
   readonly threshold?: number | undefined;
   readonly cutoff?: number | "none" | undefined;
   readonly order?: number | undefined;
@@ -42,10 +92,12 @@ export type ComparedOptions = {
   readonly [K in keyof RecordingOptions]: Both<NonNullable<RecordingOptions[K]>> | undefined;
 };
 
+/** An option: flags, what the help says, how it is read. */
+type Entry = readonly [flags: string, text: string, read: Reader<unknown>];
+
 const positive = { positive: true };
 
-/** The options of a recording, in the order of the help: flags, what they say, how they are read. */
-const RECORDING: readonly (readonly [string, string, Reader<unknown>])[] = [
+const RECORDING: readonly Entry[] = [
   [
     "--mass <quantity>",
     'mass of the runner, such as "70 kg" or "154 lb"',
@@ -66,72 +118,139 @@ const RECORDING: readonly (readonly [string, string, Reader<unknown>])[] = [
   ["--first-foot <side>", "foot of the first complete contact: left or right", word("left", "right")],
   [
     "--rate <quantity>",
-    'sampling rate of a file without time, such as "300 Hz"',
+    'sampling rate of a table without time, such as "300 Hz"',
     quantity("frequency", positive),
   ],
   [
     "--from <quantity>",
-    'analyse from here on, such as "15 s" after the first sample',
+    'take the recording from here on, such as "15 s" after the first sample',
     quantity("time", { positive: false }),
   ],
   [
     "--to <quantity>",
-    'analyse up to here, such as "30 s" after the first sample',
+    'take it up to here, such as "30 s" after the first sample',
     quantity("time", positive),
   ],
 ];
 
-/** Adds the options of one recording. */
-export function addRecordingOptions(command: Command): Command {
-  return RECORDING.reduce(
-    (to, [flags, text, read]) => to.addOption(new Option(flags, text).argParser(read)),
+const READING: readonly Entry[] = [
+  [
+    "--axes <pairs>",
+    "where the axes of the file point, seen by the runner, such as x=forward,y=up,z=right; the other words are backward, down, left",
+    axes,
+  ],
+  [
+    "--force-on <whom>",
+    "on whom the force of the file acts: runner or ground (the platform under it); auto, as the load shows, for platforms (default there)",
+    word("runner", "ground", "auto"),
+  ],
+  [
+    "--units <pairs>",
+    'units of columns whose heading has none, or of channels that state none or a wrong one: "Fx=N,COPx=mm,Ty=N mm"',
+    pairs,
+  ],
+  [
+    "--length-unit <unit>",
+    "unit of positions in a C3D file that states none or a wrong one: mm, cm or m",
+    word("mm", "cm", "m"),
+  ],
+  ["--columns <pairs>", 'columns by another name: "Vertical GRF=up"', pairs],
+  ["--ignore <names>", "columns to leave out, with commas between; * is all unknown ones", list],
+  ["--decimal <sign>", 'decimal sign, "." or ","; found in the cells where left out', word(".", ",")],
+  [
+    "--delimiter <sign>",
+    "what stands between cells: comma, semicolon, tab, bar or blanks; found where left out",
+    delimiter,
+  ],
+  ["--skip <lines>", "lines at the top to leave out before the names (default 0)", whole(0)],
+  ["--header <rows>", "rows of names; 0 where columns go by number (default 1)", whole(0)],
+  [
+    "--unit-row <how>",
+    "a row of units under the names: auto (default), read, skip or none",
+    word("auto", "read", "skip", "none"),
+  ],
+  ["--missing <words>", 'cells that mean no value, with commas between: "NA,-9999"', words],
+];
+
+const FORCE: readonly Entry[] = [
+  [
+    "--plates <how>",
+    "several platforms: apart, a foot each; together, as their sum; auto (default)",
+    word("auto", "apart", "together"),
+  ],
+  ["--only-plates <names>", "platforms to take, with commas between", list],
+  ["--sides <pairs>", "foot of each belt or platform by its name: L=left,R=right", sides],
+  [
+    "--zero <stretch>",
+    'stretch in which nobody stands on the platforms, such as "0 s to 0.2 s"; its mean is taken off',
+    stretch,
+  ],
+  [
+    "--offset <source>",
+    "what is taken off as offset: flights, the file's own zero frames, none, or auto (default)",
+    word("auto", "flights", "file", "none"),
+  ],
+  [
+    "--drift <when>",
+    "take drift off from flight to flight: auto (default), always or never",
+    word("auto", "always", "never"),
+  ],
+  [
+    "--cover-thickness <quantity>",
+    'thickness of a cover on the platforms, such as "10 mm"',
+    quantity("length", { positive: false }),
+  ],
+  [
+    "--origin-sign <how>",
+    "a platform's origin as stored, negated, or auto (default): negated where it lies above the surface",
+    word("auto", "stored", "negated"),
+  ],
+];
+
+const ANALYSIS: readonly Entry[] = [
+  [
+    "--threshold <quantity>",
+    "vertical force that contacts are read at; where left out, 20 N or what the noise in flight asks for",
+    quantity("force", positive),
+  ],
+  ["--cutoff <quantity>", 'low-pass filter, -3 dB of the net response, or none (default "50 Hz")', cutoff],
+  ["--order <number>", "net order of the filter, even (default 4)", netOrder],
+];
+
+function addEntries(
+  command: Command,
+  entries: readonly Entry[],
+  readBy: (read: Reader<unknown>) => Reader<unknown> = (read) => read,
+): Command {
+  return entries.reduce(
+    (to, [flags, text, read]) => to.addOption(new Option(flags, text).argParser(readBy(read))),
     command,
   );
+}
+
+/** Adds the options of one recording. */
+export function addRecordingOptions(command: Command): Command {
+  return addEntries(command, RECORDING);
 }
 
 /** Adds the same options, each with one value for both recordings or two. */
 export function addComparedOptions(command: Command): Command {
-  return RECORDING.reduce(
-    (to, [flags, text, read]) => to.addOption(new Option(flags, text).argParser(both(read))),
-    command,
-  );
+  return addEntries(command, RECORDING, both);
 }
 
-/** Adds what is alike for all recordings. */
+/** Adds how files are read. */
+export function addReadingOptions(command: Command): Command {
+  return addEntries(command, READING);
+}
+
+/** Adds how recordings become force. */
+export function addForceOptions(command: Command): Command {
+  return addEntries(command, FORCE);
+}
+
+/** Adds how force is analysed. */
 export function addAnalysisOptions(command: Command): Command {
-  return [
-    new Option(
-      "--axes <pairs>",
-      "where the axes of the file point, seen by the runner, such as x=forward,y=up,z=right; the other words are backward, down, left",
-    ).argParser(axes),
-    new Option(
-      "--units <pairs>",
-      'units of columns whose heading has none: "Fx=N,COPx=mm,Ty=N mm"',
-    ).argParser(pairs),
-    new Option("--columns <pairs>", 'columns by another name: "Vertical GRF=up"').argParser(pairs),
-    new Option("--ignore <names>", "columns to leave out, with commas between").argParser(list),
-    new Option(
-      "--decimal <sign>",
-      'decimal sign of the file, "." or ","; found in the cells where left out',
-    ).argParser(word(".", ",")),
-    new Option(
-      "--force-on <whom>",
-      "on whom the force of the file acts: runner (default) or ground",
-    ).argParser(word("runner", "ground")),
-    new Option(
-      "--drift <when>",
-      "take drift off from flight to flight: auto (default), always or never",
-    ).argParser(word("auto", "always", "never")),
-    new Option(
-      "--threshold <quantity>",
-      "vertical force that contacts are read at; where left out, 20 N or what the noise in flight asks for",
-    ).argParser(quantity("force", positive)),
-    new Option(
-      "--cutoff <quantity>",
-      'low-pass filter, -3 dB of the net response, or none (default "50 Hz")',
-    ).argParser(cutoff),
-    new Option("--order <number>", "net order of the filter, even (default 4)").argParser(netOrder),
-  ].reduce((to, option) => to.addOption(option), command);
+  return addEntries(command, ANALYSIS);
 }
 
 /** Adds what comes out. */

@@ -1,5 +1,6 @@
 import { InvalidArgumentError } from "commander";
-import { type Axes, axisMapping, PLAUSIBLE_BOUNDS } from "../../recording/index.js";
+import type { Delimiter } from "../../io/index.js";
+import { type Axes, axisMapping, PLAUSIBLE_BOUNDS, type Side } from "../../recording/index.js";
 import { isGaitKineticsError, type NumberBounds, requireNumber } from "../../units/index.js";
 import { parseQuantity } from "../../units/parse/index.js";
 import { optionWords } from "../output/optionWords.js";
@@ -84,6 +85,45 @@ export function list(text: string): readonly string[] {
     .filter((name) => name !== "");
 }
 
+/** Reads words in a list with commas between; an empty one stands for an empty cell. */
+export function words(text: string): readonly string[] {
+  return text.split(",").map((word) => word.trim());
+}
+
+const DELIMITERS: Readonly<Record<string, Delimiter>> = {
+  comma: ",",
+  semicolon: ";",
+  tab: "\t",
+  bar: "|",
+  blanks: " ",
+};
+
+/** Reads what stands between cells: its name, or itself. */
+export function delimiter(text: string): Delimiter {
+  const found = DELIMITERS[text.trim()] ?? Object.values(DELIMITERS).find((sign) => sign === text);
+  if (found === undefined) {
+    throw new InvalidArgumentError(`It must be ${Object.keys(DELIMITERS).join(", ")}.`);
+  }
+  return found;
+}
+
+const timeOfStretch = quantity("time", { positive: false });
+
+/** Reads a stretch of time: `0 s to 0.2 s`. */
+export function stretch(text: string): { readonly from: number; readonly to: number } {
+  const [from, to, ...more] = text.split(/\bto\b/);
+  if (from === undefined || to === undefined || more.length > 0) {
+    throw new InvalidArgumentError('It must be two times with "to" between, such as "0 s to 0.2 s".');
+  }
+  const read = { from: timeOfStretch(from), to: timeOfStretch(to) };
+  if (!(read.from < read.to)) {
+    throw new InvalidArgumentError(
+      `It runs from ${read.from} s to ${read.to} s; it must end after it begins.`,
+    );
+  }
+  return read;
+}
+
 /** Reads `name=value` pairs with commas between; a comma in a name has no place. */
 export function pairs(text: string): Readonly<Record<string, string>> {
   const read = list(text).map((pair) => {
@@ -101,6 +141,14 @@ export function pairs(text: string): Readonly<Record<string, string>> {
     throw new InvalidArgumentError(`"${twice}" stands twice; each name takes one value.`);
   }
   return Object.fromEntries(read);
+}
+
+/** Reads the foot of each belt. */
+export function sides(text: string): Readonly<Record<string, Side>> {
+  const stated = pairs(text);
+  const wrong = Object.values(stated).find((side) => side !== "left" && side !== "right");
+  if (wrong !== undefined) throw new InvalidArgumentError(`"${wrong}" is no foot; it must be left or right.`);
+  return stated as Readonly<Record<string, Side>>;
 }
 
 /** Reads where the axes of a file point. */

@@ -9,8 +9,22 @@ export function optionWords(message: string): string {
       (_, name: string, object: string) => `--${name} ${pairsOf(object)}`,
     )
     .replace(/\bstated as \{([^}]*)\}/g, (_, object: string) => `stated as --axes ${pairsOf(object)}`)
+    .replace(/\bthe axes are \{([^}]*)\}/g, (_, object: string) => `state --axes ${pairsOf(object)}`)
+    .replace(/\{( ?[xyz]: "[^}]*)\}/g, (_, object: string) => `--axes ${pairsOf(object)}`)
     .replace(/\b(ignore|units|columns) (names|states)\b/g, "--$1 $2")
+    .replace(/\bonly names\b/g, "--only-plates names")
+    .replace(/\bforceOn: "platform"/g, "--force-on ground")
     .replace(/\bforceOn: "(\w+)"/g, "--force-on $1")
+    .replace(/\bunitRow: "(\w+)"/g, "--unit-row $1")
+    .replace(/\blengthUnit: "(\w+)"/g, "--length-unit $1")
+    .replace(/\bheader: (\d+)/g, "--header $1")
+    .replace(
+      /\buse "flights", or state a quiet stretch as zero\b/g,
+      'use --offset flights, or --zero "0 s to 0.2 s"',
+    )
+    .replace(/\bzero is (\S+) s to\b/g, "--zero is $1 s to")
+    .replace(/\bstate (mass|height|speed|surface) if\b/g, "state --$1 if")
+    .replace(/\bstate whose force the channels hold\b/g, "state --force-on runner or --force-on ground")
     .replace(/\bin axes\b/g, "in --axes")
     .replace(/\bstate a lower cutoff, or no filter\b/g, "state a lower --cutoff, or --cutoff none")
     .replace(

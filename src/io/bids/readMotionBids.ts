@@ -209,6 +209,6 @@ function refuseUnknownColumns(
   fail(
     "out-of-range",
     `columns names ${quoted(unknown)}, and channels.tsv does not; it names ${names.slice(0, 20).map(quoted).join(", ")}`,
-    { argument: "columns", values: { given: unknown, allowed: names } },
+    { argument: "columns", where: "channels.tsv", values: { given: unknown, allowed: names } },
   );
 }

@@ -15,7 +15,7 @@ import { tableReader } from "./tableReader.js";
  * What follows `readCsv` holds, but for the size.
  * @param parts - The file's bytes in turn; a stream of Node or of a browser's file is one.
  * @param options - As for `readCsv`.
- * @throws GaitKineticsError as `readCsv`, as a rejected promise. An error of the stream itself is passed on.
+ * @throws GaitKineticsError as {@link readCsv}, as a rejected promise. An error of the stream itself is passed on.
  * @example
  * typeof readCsvStream // "function"
  */

@@ -3,7 +3,7 @@ import { expect } from "vitest";
 import type { Marker, Recording } from "../../../src/recording/index.js";
 import { type GaitKineticsError, isGaitKineticsError } from "../../../src/units/index.js";
 
-export { cop, force, freeMoment } from "../fixtures.js";
+export { cop, force } from "../fixtures.js";
 
 /** Bytes of a file among the tables of text. */
 export const fixtureBytes = (name: string): Uint8Array =>
