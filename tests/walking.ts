@@ -8,10 +8,7 @@ export const STANCE: number = walking.metrics.stanceTime;
 const WEIGHT = walking.massKg * 9.80665;
 
 /** Force of one foot by the fixture's formula, N. */
-function footForce(
-  time: number,
-  side: "left" | "right",
-): { forward: number; up: number; right: number } {
+function footForce(time: number, side: "left" | "right"): { forward: number; up: number; right: number } {
   const u = time / STANCE;
   if (u <= 0 || u >= 1) return { forward: 0, up: 0, right: 0 };
   const s = (n: number) => Math.sin(n * Math.PI * u);
