@@ -13,6 +13,7 @@ import {
 import type { Contact } from "./contact.js";
 import { type CrossingRule, findStretches, type Stretch } from "./crossings.js";
 import { durationCautions } from "./durationCautions.js";
+import { type SharedStretches, sharedStretches } from "./sharedStretches.js";
 import { type SideMethod, tellSides } from "./sides.js";
 
 /** How contacts are told from flight. */
@@ -52,7 +53,7 @@ const FALL_NOISE_FACTOR = 3;
 /** Contacts with what they were found by. */
 export interface Events {
   readonly contacts: readonly Contact[];
-  /** Cut by the recording's ends. */
+  /** Cut by the recording's ends, or part of a foot that stands on two plates which are kept apart. */
   readonly partialContacts: readonly Contact[];
   readonly settings: {
     readonly threshold: Newtons;
@@ -65,15 +66,16 @@ export interface Events {
 }
 
 /**
- * Finds initial contacts and toe-offs by a force threshold, complete contacts and those that the recording
- * cuts apart.
+ * Finds initial contacts and toe-offs by a force threshold, complete contacts and those that the recording or
+ * the gap between two plates cuts apart.
  *
  * Formula: initial contact where the vertical force rises through the threshold, toe-off where it last falls
  * through it, linear between samples; a contact ends only once the force was below the fall level (half the
  * threshold) and stayed below the threshold for 30 ms; shorter than 80 ms is no contact.
  * Units: N in; s from the first sample out.
  * Limits: where plates are kept apart, contacts are found on each, at one threshold for all that clears the
- * noise of each, and told in order of initial contact; two feet on one plate at a time make one contact. A
+ * noise of each, and told in order of initial contact; one foot across two of them makes two partial contacts;
+ * two feet on one plate at a time make one contact. A
  * threshold below four standard deviations of the noise in flight moves events by tens of milliseconds
  * unseen, so the default is five above the mean; on a low-passed copy, whose successive samples resemble each
  * other, five come to some 4.3 of the true deviation. Contacts that were read as one are told by their
@@ -123,15 +125,25 @@ export function detectEvents(ground: GroundReaction, options: DetectEventsOption
   const rule = { threshold, fallLevel, shortestFlight, shortestContact };
   const stretches = stretchesOf(ground, rule);
   const firstFoot = settings.firstFoot ?? ground.firstFoot ?? null;
-  const firstComplete = stretches.findIndex(({ cut }) => !cut);
-  const told = tellSides(ground, stretches, firstFoot, firstComplete);
+  const shared = sharedStretches(ground, stretches);
+  const feet = stretches.filter((_, k) => !shared.lesser.has(k));
+  const whole = stretches.find(({ cut }, k) => !cut && !shared.parts.has(k));
+  const firstComplete = whole === undefined ? -1 : feet.indexOf(whole);
+  const told = tellSides(ground, feet, firstFoot, firstComplete);
   const contacts: Contact[] = [];
   const partialContacts: Contact[] = [];
   stretches.forEach(({ initialContact, toeOff, cut, plate }, k) => {
-    const side = told.sides[k] as Contact["side"];
+    const side = told.sides[feet.indexOf(stretches[footOf(k, shared)] as Stretch)] as Contact["side"];
     const on = plate !== undefined && { plate };
-    (cut ? partialContacts : contacts).push({ side, initialContact, toeOff, threshold, ...on });
+    (cut || shared.parts.has(k) ? partialContacts : contacts).push({
+      side,
+      initialContact,
+      toeOff,
+      threshold,
+      ...on,
+    });
   });
+  cautions.push(...shared.cautions);
   cautions.push(...durationCautions(contacts, partialContacts, shortestFlight));
   return {
     contacts,
@@ -139,6 +151,12 @@ export function detectEvents(ground: GroundReaction, options: DetectEventsOption
     settings: { threshold, fallLevel, shortestFlight, shortestContact, sides: told.method },
     cautions: contacts.length > 1 ? [...cautions, ...told.cautions] : cautions,
   };
+}
+
+/** The stretch that tells the foot: its own, or that of the greater part. */
+function footOf(k: number, { lesser }: Pick<SharedStretches, "lesser">): number {
+  const greater = lesser.get(k);
+  return greater === undefined ? k : footOf(greater, { lesser });
 }
 
 /** The stretches of every plate in order of initial contact. */

@@ -27,13 +27,13 @@ export interface ToGroundReactionOptions extends PlatformOptions {
   /** Whether drift is taken off linearly between flights: where the flights show it, always, or never. */
   readonly drift?: "auto" | "always" | "never" | undefined;
   /**
-   * Range of the flight levels in any channel above which `auto` removes drift, N; more where the noise is
-   * large.
+   * Range of the flight levels in any channel of force above which `auto` removes drift, N; more where the
+   * noise is large. A moment that drifts alone has a limit of its own, 1 N·m.
    */
   readonly driftLimit?: Newtons | undefined;
   /**
    * Several plates or belts: kept `apart`, a foot each; taken `together` as their sum; `auto`, apart but for
-   * plates that one foot stood on at once.
+   * plates that one foot stood on at once in at least every second contact, and that belong to no two feet.
    */
   readonly plates?: "auto" | "apart" | "together" | undefined;
   /** Names of the plates to take; `null` for all. */
@@ -47,8 +47,8 @@ export interface ToGroundReactionOptions extends PlatformOptions {
 }
 
 /**
- * Offset from the file or the flights; drift removed where the flights' levels range over more than 5 N and
- * more than noise explains; plates apart.
+ * Offset from the file or the flights; drift removed where the flights' levels range over more than 5 N (of a
+ * moment alone, 1 N·m) and more than noise explains; plates apart.
  * Source: rule of this library, tried on the open recording of Fukuchi, Fukuchi & Duarte (2017), PeerJ
  * 5:e3298.
  */

@@ -17,6 +17,7 @@ import { leftAlone } from "./plates/leftAlone.js";
 import type { PlateSource } from "./plates/plateSource.js";
 import { plateSources } from "./plates/plateSources.js";
 import { reactionOfPlate } from "./plates/reactionOfPlate.js";
+import { touchCautions } from "./plates/touchCautions.js";
 import { requirePlatformOptions } from "./platform/platformOptions.js";
 
 /**
@@ -69,7 +70,7 @@ export function toGroundReaction(
     return { ...ground, cautions: [...said, ...ground.cautions] };
   }
 
-  const { used, cautions } = leftAlone(sources);
+  const { used, cautions } = leftAlone(sources, recording.sampleRate);
   const heights = used.flatMap(({ centre }) => centre?.up ?? []);
   const mean = heights.reduce((sum, height) => sum + height, 0) / Math.max(1, heights.length);
   const level = heights.every((height) => Math.abs(height - mean) <= ONE_LEVEL / 2);
@@ -79,6 +80,7 @@ export function toGroundReaction(
   const joined =
     settings.plates === "auto" ? joinSharedPlates(apart, level) : { plates: apart, cautions: [] };
   if (!level) cautions.push(heightsCaution(used, heights));
+  if (settings.plates !== "together") cautions.push(...touchCautions(joined.plates));
   return {
     ...whole(joined.plates, settings, level),
     cautions: [...said, ...cautions, ...joined.cautions, ...apart.flatMap((plate) => plate.cautions)],

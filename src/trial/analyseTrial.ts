@@ -228,7 +228,9 @@ function refuseNoContact(ground: GroundReaction, { contacts, partialContacts, se
   const why = short ? "; the recording is too short to hold one" : noContactBecause(least, largest, settings);
   const { length } = partialContacts;
   const cut =
-    length > 0 ? `; ${length} contact${length > 1 ? "s are" : " is"} cut by the recording's ends` : "";
+    length > 0
+      ? `; ${length} contact${length > 1 ? "s are" : " is"} cut by the recording's ends${ground.plates === undefined ? "" : " or part of a foot across two plates"}`
+      : "";
   fail(
     "no-contact",
     `no complete contact was found: the vertical force reaches ${largest.toFixed(1)} N and a contact must rise above and fall below ${threshold.toFixed(1)} N and last ${shortestContact} s or longer${why}${cut}`,

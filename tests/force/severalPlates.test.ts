@@ -97,6 +97,21 @@ describe("several platforms", () => {
     expect(codes(ground)).toContain("plate-not-used");
     expect(ground.force.up[0]).toBeCloseTo(0, 9);
   });
+  it("one that drifts by 120 N is left out (on 2026-11-25 it counted as stood on and moved the sum by 24 N)", () => {
+    const still = platformUnder(step(0, 0, place(0, 0), 15_000), at(2, 0), { name: "drifting" });
+    const channels = still.channels.map((channel, k) =>
+      k === 2
+        ? { ...channel, samples: channel.samples.map((value, i) => value + (120 * i) / 15_000) }
+        : channel,
+    );
+    const longer = platformUnder(step(300, 600, place(0.1, 0.05), 15_000), at(0, 0), { name: "one" });
+    const ground = toGroundReaction(recordingOf([longer, { ...still, channels }]));
+    expect([ground.plate, ground.plates]).toEqual(["one", undefined]);
+    expect(ground.cautions.find(({ code }) => code === "plate-not-used")?.message).toMatch(
+      /nobody stood on "drifting" .* moves slowly, as drift does/,
+    );
+    expect(ground.force.up[14_999]).toBeCloseTo(0, 9);
+  });
   it("only the named ones are taken; a belt's foot is stated", () => {
     const ground = toGroundReaction(recordingOf([one, two]), { only: ["two"], sides: { two: "left" } });
     expect(ground.plates).toBeUndefined();
@@ -108,6 +123,12 @@ describe("several platforms", () => {
     ["left", "right", "right"],
     ["left to right", undefined, undefined],
     ["1", undefined, undefined],
+    ["RightPlate", undefined, "right"],
+    ["LEFTBELT", undefined, "left"],
+    // On 2026-11-25 these were taken for feet.
+    ["bright", undefined, undefined],
+    ["Copyright", undefined, undefined],
+    ["leftover", undefined, undefined],
   ] as const)("the foot of %j, stated as %s, is %s", (name, side, foot) => {
     const platform = { ...one, name, ...(side && { side }) };
     expect(toGroundReaction(recordingOf([platform])).side).toBe(foot);
@@ -127,7 +148,7 @@ describe("several platforms", () => {
     expect(ground.plates).toBeUndefined();
     const said = ground.cautions.find(({ code }) => code === "foot-on-two-plates");
     expect(said?.message).toMatch(
-      /^one foot stood on "one" and "two" at once, 0\.6\d s after the first sample; they were taken together/,
+      /^"one" and "two" were loaded at once, as by one foot across them, 0\.6\d s after the first sample; they were taken together/,
     );
     expect(toGroundReaction(recordingOf([one, across]), { plates: "apart" }).plates?.length).toBe(2);
   });
@@ -167,6 +188,17 @@ describe("refuses, as conflict,", () => {
     expect(() => toGroundReaction({ ...walkOnBelts(), channels: [...walkOnBelts().channels, up] })).toThrow(
       expect.objectContaining({ code: "conflict" }),
     ));
+  it("two platforms of the same channels (on 2026-11-25 the force was doubled)", () => {
+    const one = platformUnder(step(300, 600, place(0.1, 0.05)), at(0, 0), { name: "one" });
+    const again = { ...one, name: "again" };
+    expect(() => toGroundReaction(recordingOf([one, again]))).toThrow(
+      expect.objectContaining({ code: "conflict", where: "again" }),
+    );
+    expect(toGroundReaction(recordingOf([one, again]), { only: ["again"] }).plate).toBe("again");
+    // Two plates that nobody stood on both hold zeros: that is no copy.
+    const idle = (name: string) => platformUnder(step(0, 0, place(0, 0)), at(2, 0), { name });
+    expect(toGroundReaction(recordingOf([one, idle("a"), idle("b")])).plate).toBe("one");
+  });
   it("a cover without a platform", () =>
     expect(() => toGroundReaction({ ...walkOnBelts(), channels: [up] }, { coverThickness: 0.01 })).toThrow(
       expect.objectContaining({ code: "conflict", argument: "coverThickness" }),

@@ -184,3 +184,30 @@ describe("refuses", () => {
     );
   });
 });
+
+it("says why a platform of the file gives no force (on 2026-11-25 only the names of its channels were said)", () => {
+  const channel: Channel = {
+    name: "Fz1",
+    quantity: "other",
+    direction: null,
+    unit: "V",
+    samples: new Float64Array(100),
+  };
+  const message = "force platform 1 is of type 21; types 1, 2, 3 and 4 are known";
+  const said = { code: "platform-type-unsupported", message, where: "FORCE_PLATFORM, platform 1" };
+  const recording: Recording = {
+    sampleRate: 1000,
+    startTime: 0,
+    channels: [channel],
+    subject: {},
+    origin: { format: "test" },
+    cautions: [said],
+  };
+  expect(() => toGroundReaction(recording)).toThrow(
+    expect.objectContaining({
+      code: "missing-channel",
+      message: expect.stringContaining(`it has Fz1; ${message}`),
+      values: { channels: ["Fz1"], platforms: ["FORCE_PLATFORM, platform 1"] },
+    }),
+  );
+});

@@ -4,6 +4,7 @@ import type { ForceComponents } from "../groundReaction.js";
 import { type CentreOfPressureColumns, centreOfPressureFloor, momentOf } from "../moments.js";
 import { saturationCautions } from "../saturation.js";
 import type { PlateSource } from "./plateSource.js";
+import { refuseUpsideDown } from "./refuseUpsideDown.js";
 import { sideOfName } from "./sideOfName.js";
 
 const DIRECTIONS = ["forward", "up", "right"] as const;
@@ -15,7 +16,12 @@ export function channelSource(recording: Recording, plate: string | null): Plate
     channels: recording.channels.filter((channel) => (channel.plate ?? null) === plate),
   };
   const force = forcesOf(own, plate);
-  refuseUpsideDown(force.up, plate);
+  refuseUpsideDown(
+    force.up,
+    plate === null ? "the vertical force" : `the vertical force of "${plate}"`,
+    'read the file with the axis stated as "down", or with forceOn: "ground" where it holds the force on the ground',
+    0,
+  );
   return {
     name: plate,
     side: plate === null ? null : sideOfName(plate),
@@ -84,37 +90,19 @@ function forcesOf(recording: Recording, plate: string | null): ForceComponents {
   const { up } = forces;
   if (up === undefined) {
     const on = plate === null ? "the recording" : `plate "${plate}"`;
+    // Why a force platform of the file gives no force is what its reader said.
+    const said = recording.cautions.filter(({ code }) => /^platform-/.test(code));
     fail(
       "missing-channel",
-      `${on} has no vertical force; a force channel in the direction "up" is needed, it has ${recording.channels.map(({ name }) => name).join(", ") || "none"}`,
+      `${on} has no vertical force; a force channel in the direction "up" is needed, it has ${recording.channels.map(({ name }) => name).join(", ") || "none"}${said.map(({ message }) => `; ${message}`).join("")}`,
       {
         argument: "recording",
-        values: { channels: recording.channels.map(({ name }) => name) },
+        values: {
+          channels: recording.channels.map(({ name }) => name),
+          ...(said.length > 0 && { platforms: said.map(({ where }) => where ?? null) }),
+        },
       },
     );
   }
   return { ...forces, up };
-}
-
-function refuseUpsideDown(up: Float64Array, plate: string | null): void {
-  let sum = 0;
-  let least = Number.POSITIVE_INFINITY;
-  let most = Number.NEGATIVE_INFINITY;
-  for (let i = 0; i < up.length; i++) {
-    const value = up[i] as number;
-    sum += value;
-    if (value < least) least = value;
-    if (value > most) most = value;
-  }
-  if (sum < 0 && -least > 2 * most) {
-    const which = plate === null ? "the vertical force" : `the vertical force of "${plate}"`;
-    fail(
-      "unknown-axes",
-      `${which} points down (mean ${(sum / up.length).toFixed(0)} N, ${least.toFixed(0)} to ${most.toFixed(0)} N); forces are those of the ground on the runner, "up" positive: read the file with the axis stated as "down", or with forceOn: "ground" where it holds the force on the ground`,
-      {
-        argument: "up",
-        values: { mean: sum / up.length, least, most },
-      },
-    );
-  }
 }

@@ -1,30 +1,23 @@
-import type { Caution, Newtons, Seconds } from "../../units/index.js";
+import type { Caution, Hertz, Seconds } from "../../units/index.js";
 import { combinePlates } from "../combinePlates.js";
 import type { GroundReaction } from "../groundReaction.js";
+import { type Load, loadsOf } from "./loads.js";
 
-/**
- * Load above which a plate counts as stood on here, N: above offsets and crosstalk, below any step. A
- * judgement.
- */
-const STOOD_ON: Newtons = 50;
-/** What is shorter is no step, s. */
-const SHORTEST: Seconds = 0.05;
 /**
  * Two plates loaded together for more than this share of the shorter time carry one foot. In walking two feet
  * share about a fifth of a contact (double support 24 % of the stride in two parts, contact 62 %; common
  * practice).
  */
 const ONE_FOOT = 0.5;
+/**
+ * Plates are taken together from this share of shared contacts on: a single crossed step does not make one belt
+ * of two. A judgement.
+ */
+const LEAST_SHARED = 0.5;
 /** Shorter overlaps are no double support, s. */
 const LEAST_OVERLAP: Seconds = 0.02;
 /** Times that a caution names. */
 const NAMED_TIMES = 5;
-
-interface Load {
-  readonly from: number;
-  readonly to: number;
-  readonly cut: boolean;
-}
 
 /** Two plates that were loaded at the same time. */
 interface Overlap {
@@ -34,15 +27,17 @@ interface Overlap {
 }
 
 /**
- * Takes plates together that one foot stood on at once, where no two feet stood on them at once elsewhere;
- * says so, with the times, either way.
+ * Takes plates together that one foot stood on at once, where at least every second of their contacts did, no
+ * two feet stood on them at once elsewhere, and they are not named for different feet; says so, with the times,
+ * either way.
  * @param join - Whether a sum makes sense, as for plates at one height.
  */
 export function joinSharedPlates(
   plates: readonly GroundReaction[],
   join: boolean,
 ): { plates: GroundReaction[]; cautions: Caution[] } {
-  const overlaps = overlapsOf(plates);
+  const loads = plates.map(loadsOf);
+  const overlaps = overlapsOf(loads, (plates[0] as GroundReaction).sampleRate);
   const groups = groupsOf(plates.length, overlaps);
   const cautions: Caution[] = [];
   const joined = groups.flatMap((members) => {
@@ -50,17 +45,26 @@ export function joinSharedPlates(
     if (members.length === 1) return own;
     const inside = overlaps.filter(({ plates: pair }) => pair.every((k) => members.includes(k)));
     const shared = inside.filter(({ oneFoot }) => oneFoot);
-    const together = join && inside.every(({ oneFoot }) => oneFoot);
+    const total = members.reduce((sum, k) => sum + (loads[k] as Load[]).length, 0);
+    const apart = !join
+      ? "they lie at different heights"
+      : new Set(own.flatMap(({ side }) => side ?? [])).size > 1
+        ? "they belong to different feet"
+        : shared.length < inside.length
+          ? "each foot has its own plate elsewhere"
+          : shared.length < LEAST_SHARED * (total - shared.length)
+            ? "most contacts are on one of them alone"
+            : null;
     const names = own.map(({ plate }) => `"${plate ?? ""}"`).join(" and ");
     const times = shared.slice(0, NAMED_TIMES).map(({ time }) => `${time.toFixed(2)} s`);
     const more = shared.length > NAMED_TIMES ? ` and ${shared.length - NAMED_TIMES} times more` : "";
     cautions.push({
       code: "foot-on-two-plates",
-      message: `one foot stood on ${names} at once, ${times.join(", ")}${more} after the first sample; ${together ? "they were taken together as one plate" : `they were kept apart, since ${join ? "each foot has its own plate elsewhere" : "they lie at different heights"}: leave these contacts out, or state how plates are to be taken`}`,
+      message: `${names} were loaded at once, as by one foot across them, ${times.join(", ")}${more} after the first sample; they were ${apart === null ? "taken together as one plate" : `kept apart, since ${apart}: these contacts are not counted as complete ones; take the plates together to count them`}`,
       where: own.map(({ plate }) => plate ?? "").join(", "),
       values: { times: shared.length, first: shared[0]?.time ?? null },
     });
-    return together ? [joinedPlate(own)] : own;
+    return apart === null ? [joinedPlate(own)] : own;
   });
   return { plates: joined, cautions };
 }
@@ -76,10 +80,8 @@ function joinedPlate(own: readonly GroundReaction[]): GroundReaction {
   };
 }
 
-function overlapsOf(plates: readonly GroundReaction[]): Overlap[] {
-  const loads = plates.map((plate) => loadsOf(plate));
+function overlapsOf(loads: readonly (readonly Load[])[], rate: Hertz): Overlap[] {
   const overlaps: Overlap[] = [];
-  const rate = (plates[0] as GroundReaction).sampleRate;
   loads.forEach((one, i) => {
     loads.slice(i + 1).forEach((other, k) => {
       let next = 0;
@@ -99,21 +101,6 @@ function overlapsOf(plates: readonly GroundReaction[]): Overlap[] {
     });
   });
   return overlaps.sort((a, b) => a.time - b.time);
-}
-
-function loadsOf({ force: { up }, sampleRate }: GroundReaction): Load[] {
-  const loads: Load[] = [];
-  let from = -1;
-  for (let i = 0; i <= up.length; i++) {
-    const loaded = i < up.length && (up[i] as number) > STOOD_ON;
-    if (loaded && from < 0) from = i;
-    if (loaded || from < 0) continue;
-    if (i - from >= SHORTEST * sampleRate) {
-      loads.push({ from, to: i, cut: from === 0 || i === up.length });
-    }
-    from = -1;
-  }
-  return loads;
 }
 
 /** Plates that are linked by a foot on both, in order. */

@@ -1,4 +1,4 @@
-import type { Recording } from "../../recording/index.js";
+import type { Platform, Recording } from "../../recording/index.js";
 import { type Complete, fail } from "../../units/index.js";
 import type { Flight } from "../baseline.js";
 import type { ToGroundReactionOptions } from "../options.js";
@@ -49,13 +49,39 @@ export function plateSources(
   }
   if (names.length === 0) return [channelSource(recording, null)];
   const taken = (name: string) => only === null || only.includes(name);
+  const takenPlatforms = platforms.filter(({ name }) => taken(name));
+  refuseSharedChannels(takenPlatforms);
   const sources = [
-    ...platforms
-      .filter(({ name }) => taken(name))
-      .map((platform) => platformSource(platform, settings, stated, recording)),
+    ...takenPlatforms.map((platform) => platformSource(platform, settings, stated, recording)),
     ...onPlates.filter(taken).map((name) => channelSource(recording, name)),
   ];
   return sources.map((source) => ({ ...source, side: sides?.[source.name ?? ""] ?? source.side }));
+}
+
+/** Two platforms that are made of the same channels would count the same force twice. */
+function refuseSharedChannels(platforms: readonly Platform[]): void {
+  platforms.forEach((one, k) => {
+    for (const { name, channels } of platforms.slice(k + 1)) {
+      const same =
+        one.channels.some(({ samples }) => varies(samples)) &&
+        one.channels.length === channels.length &&
+        one.channels.every(({ samples }, i) => equal(samples, channels[i]?.samples));
+      if (!same) continue;
+      fail(
+        "conflict",
+        `force platforms "${one.name}" and "${name}" hold the same samples in every channel, and their force would count twice; take one of them: only names the plates to take`,
+        { argument: "recording", where: name, values: { platforms: [one.name, name] } },
+      );
+    }
+  });
+}
+
+function varies(samples: Float64Array): boolean {
+  return samples.some((value) => value !== samples[0]);
+}
+
+function equal(a: Float64Array, b: Float64Array | undefined): boolean {
+  return b !== undefined && (a === b || a.every((value, i) => value === b[i]));
 }
 
 function refuseName(argument: string, name: string, names: readonly string[]): never {

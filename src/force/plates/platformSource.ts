@@ -20,11 +20,7 @@ export function platformSource(
 ): PlateSource {
   refusePlatformGaps(platform, sampleRate, startTime);
   const zero = platform.zero ?? null;
-  const { frame, force, moment, sign, originNegated, cautions } = decodePlatform(
-    platform,
-    options,
-    stated ?? zero,
-  );
+  const { frame, force, moment, sign, originNegated, cautions } = decodePlatform(platform, options, stated);
   const press: PlateSource["press"] = (corrected) => {
     // A platform's force has all three components.
     const whole = corrected as AlongDirections;

@@ -1,5 +1,5 @@
 import type { Position, Recording } from "../../recording/index.js";
-import type { Caution, Complete, Metres } from "../../units/index.js";
+import type { Caution, Complete, Metres, Newtons } from "../../units/index.js";
 import type { Flight } from "../baseline.js";
 import { correctBaseline } from "../correctBaseline.js";
 import type { GroundReaction, MomentComponents, PlateSettings } from "../groundReaction.js";
@@ -7,7 +7,12 @@ import { CENTRE_OF_PRESSURE_FLOOR } from "../moments.js";
 import type { ToGroundReactionOptions } from "../options.js";
 import { type AlongDirections, movedBy } from "../platform/rotate.js";
 import type { PlateSource } from "./plateSource.js";
+import { refuseUpsideDown } from "./refuseUpsideDown.js";
 import { unloaded } from "./unloaded.js";
+
+const WHOSE = `state forceOn "platform" or "runner", whose force its channels hold, and the stretch in which it is unloaded as zero`;
+/** What stays nearer to zero is the drift of a plate that nobody stood on, N. */
+const LEAST_LOAD: Newtons = 100;
 
 /**
  * The ground reaction of one plate: offset and drift taken off, its moment about the frame's origin at ground
@@ -25,6 +30,11 @@ export function reactionOfPlate(
   const { sampleRate, startTime, subject, speed, surface, grade, firstFoot, events } = recording;
   const rest = unloaded(plate, sampleRate, stated, settings);
   const corrected = correctBaseline(plate, rest, settings);
+  const { name, side } = plate;
+  // An unloaded stretch that was loaded is said, and taken off where the caller asked for it.
+  if (plate.signs !== null && rest.cautions.length === 0) {
+    refuseUpsideDown(corrected.force.up, `the vertical force of force platform "${name}"`, WHOSE, LEAST_LOAD);
+  }
   const pressed = plate.press?.(corrected.force);
   const atSurface = corrected.moment ?? pressed?.moment ?? null;
   const moment = atSurface && aboutOrigin(atSurface, corrected.force as AlongDirections, plate.centre, level);
@@ -37,7 +47,6 @@ export function reactionOfPlate(
       values: { floor },
     });
   }
-  const { name, side } = plate;
   const own: PlateSettings[] = name === null ? [] : [plateSettings(name, plate, corrected, rest)];
   return {
     sampleRate,

@@ -1,5 +1,6 @@
 import type { Platform } from "../../recording/index.js";
 import { type Caution, type Complete, fail } from "../../units/index.js";
+import type { Flight } from "../baseline.js";
 import { decodeChannels, knowsSensors } from "./decodeChannels.js";
 import { forceSign } from "./forceSign.js";
 import { type PlatformFrame, platformFrame } from "./platformFrame.js";
@@ -26,18 +27,19 @@ const TILT = 2;
 /**
  * Decodes, rotates and signs a platform's channels. All steps are linear, so that an offset may come off
  * behind them.
+ * @param stated - Samples that the caller states to be unloaded, `null` for none.
  */
 export function decodePlatform(
   platform: Platform,
   options: Complete<PlatformOptions>,
-  unloaded: { readonly from: number; readonly to: number } | null,
+  stated: Flight | null,
 ): DecodedPlatform {
   const { name, type } = platform;
   const bare = platformFrame(platform);
   const frame = platformFrame(platform, options.coverThickness);
   const decoded = decodeChannels(platform);
   const raw = toLibrary(decoded.force, bare, 1);
-  const { sign, cautions: signCautions } = forceSign(platform, raw.up, unloaded, options.forceOn);
+  const { sign, cautions: signCautions } = forceSign(platform, raw.up, stated, options.forceOn);
   const force = sign === 1 ? raw : toLibrary(decoded.force, bare, -1);
   const origin = surfaceOrigin(platform, bare, options.originSign);
   const cautions: Caution[] = [...signCautions, ...origin.cautions, ...frameCautions(name, frame)];

@@ -87,7 +87,7 @@ export function platformReaction(
     requireNumber("unloaded.from", unloaded.from, { from: 0, whole: true });
     requireNumber("unloaded.to", unloaded.to, { above: unloaded.from, to: length, whole: true });
   }
-  const decoded = decodePlatform(platform, settings, unloaded ?? platform.zero ?? null);
+  const decoded = decodePlatform(platform, settings, unloaded);
   const level = (samples: Float64Array): Float64Array =>
     unloaded === null ? samples : withoutOffset(samples, meanOver(samples, unloaded));
   const force = levelled(decoded.force, level);
