@@ -20,27 +20,27 @@ const HEADER = [
   "per",
   "component",
   "reading",
-  "baseline_n",
-  "baseline_mean",
-  "baseline_sd",
-  "changed_n",
-  "changed_mean",
-  "changed_sd",
+  "baselineN",
+  "baselineMean",
+  "baselineSd",
+  "changedN",
+  "changedMean",
+  "changedSd",
   "difference",
   "percent",
-  "difference_low",
-  "difference_high",
+  "differenceLow",
+  "differenceHigh",
   "level",
-  "reading_low",
-  "reading_high",
-  "reading_level",
-  "smallest_detectable_change",
-  "smallest_detectable_change_source",
-  "effect_size",
-  "normalised_unit",
-  "normalised_difference",
-  "normalised_low",
-  "normalised_high",
+  "readingLow",
+  "readingHigh",
+  "readingLevel",
+  "smallestDetectableChange",
+  "smallestDetectableChangeSource",
+  "effectSize",
+  "normalisedUnit",
+  "normalisedDifference",
+  "normalisedLow",
+  "normalisedHigh",
 ] as const;
 
 /**
@@ -49,11 +49,11 @@ const HEADER = [
  *
  * Columns: `metric` (id), `unit`, `per` (step, kilometre, metre); `component` and `reading` for the metric that speaks
  * for a component, empty for the others; `n`, `mean` and `sd` of the strides of both trials; the `difference` (changed −
- * baseline) with `percent` of the baseline; its interval as shown (`difference_low`, `difference_high`, `level`) and as
- * the reading is taken from (`reading_low`, `reading_high`, `reading_level`); the smallest detectable change and its
+ * baseline) with `percent` of the baseline; its interval as shown (`differenceLow`, `differenceHigh`, `level`) and as
+ * the reading is taken from (`readingLow`, `readingHigh`, `readingLevel`); the smallest detectable change and its
  * source; Hedges' g; the difference in the normalised unit with its interval at `level`.
  *
- * Units: in the columns `unit` and `normalised_unit`.
+ * Units: in the columns `unit` and `normalisedUnit`.
  * Limits: numbers have 12 significant digits and no thousands marks. An empty cell is what a metric does not have: NaN in
  * pandas' `read_csv`, NA in R's `read.csv` with `na.strings = ""`, which texts need.
  * Source: format of this library.

@@ -1,27 +1,30 @@
+import { CATALOGUE } from "../metrics/index.js";
 import type { Trial } from "../trial/index.js";
 import { rowsToCsv } from "./rowsToCsv.js";
 
 /**
  * Writes a trial's contacts as a tidy table: one row a contact, ready for R's `read.csv` and pandas' `read_csv`.
  *
- * Columns: `side` (left, right, unknown), `initial_contact` and `toe_off` in s from the first sample, then one column
- * per metric, named by its id. An empty cell is a metric that this contact has no value of.
+ * Columns: `side` (left, right, unknown), `initialContact` and `toeOff` in s from the first sample, then one column for
+ * every metric of {@link CATALOGUE}, in its order and named by its id, then metrics of your own. The columns are the same for
+ * every trial, so that tables of several trials stack. An empty cell is a metric that this contact has no value of, or that
+ * was not computed; `notComputed` of the trial says why.
  *
- * Units: a column's name carries none, so that it is a plain name in R and pandas; {@link summaryToCsv} lists every
- * id with its unit, as the catalogue does.
+ * Units: SI, those of the catalogue (`metricById(id).unit`). A column's name carries none, so that it is a plain name in R
+ * and pandas; {@link summaryToCsv} has a column `unit` beside the id.
  * Limits: numbers have 12 significant digits and no thousands marks; an empty cell is NaN in pandas' `read_csv`, NA in
- * R's `read.csv` (state `check.names = FALSE` there for ids of your own with signs in them). A metric that was not
- * computed has no column.
+ * R's `read.csv` (state `check.names = FALSE` there for ids of your own with signs in them).
  * Source: format of this library.
  * @param trial - From `analyseTrial`, or read back from its JSON.
  * @throws GaitKineticsError `not-finite`: a value that is no finite number.
  * @example
- * stepsToCsv(trial).startsWith("side,initial_contact,toe_off,") // true
+ * stepsToCsv(trial).startsWith("side,initialContact,toeOff,contactTime,aerialTime,") // true
  */
 export function stepsToCsv(trial: Trial): string {
-  const ids = [...new Set(trial.steps.flatMap(({ values }) => Object.keys(values)))];
+  const known = CATALOGUE.map(({ id }) => id);
+  const ids = [...new Set([...known, ...trial.steps.flatMap(({ values }) => Object.keys(values))])];
   return rowsToCsv(
-    ["side", "initial_contact", "toe_off", ...ids],
+    ["side", "initialContact", "toeOff", ...ids],
     trial.steps.map(({ side, initialContact, toeOff, values }) => [
       side,
       initialContact,

@@ -6,7 +6,7 @@ import { type Cell, rowsToCsv } from "./rowsToCsv.js";
  * for the normalised value.
  *
  * Columns: `metric` (id), `unit`, `normalised` (TRUE, FALSE), `side` (`all`: strides; `left`, `right`: contacts), `n`,
- * `mean`, `sd`, and the interval of the mean as `mean_low`, `mean_high`, `level`.
+ * `mean`, `sd`, and the interval of the mean as `meanLow`, `meanHigh`, `level`.
  *
  * Units: in the column `unit`.
  * Limits: numbers have 12 significant digits and no thousands marks. An empty cell is a spread or interval that a single
@@ -15,7 +15,7 @@ import { type Cell, rowsToCsv } from "./rowsToCsv.js";
  * @param trial - From `analyseTrial`, or read back from its JSON.
  * @throws GaitKineticsError `not-finite`: a value that is no finite number.
  * @example
- * summaryToCsv(trial).startsWith("metric,unit,normalised,side,n,mean,sd,mean_low,mean_high,level") // true
+ * summaryToCsv(trial).startsWith("metric,unit,normalised,side,n,mean,sd,meanLow,meanHigh,level") // true
  */
 export function summaryToCsv(trial: Trial): string {
   const rows: Cell[][] = [];
@@ -28,7 +28,7 @@ export function summaryToCsv(trial: Trial): string {
     if (normalised !== undefined) rows.push([id, normalised.unit, true, "all", ...cellsOf(normalised)]);
   }
   return rowsToCsv(
-    ["metric", "unit", "normalised", "side", "n", "mean", "sd", "mean_low", "mean_high", "level"],
+    ["metric", "unit", "normalised", "side", "n", "mean", "sd", "meanLow", "meanHigh", "level"],
     rows,
   );
 }

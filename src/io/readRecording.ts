@@ -5,6 +5,7 @@ import { READ_C3D_DEFAULTS, type ReadC3dOptions } from "./c3d/options.js";
 import { readC3d } from "./c3d/readC3d.js";
 import { READ_CSV_DEFAULTS, type ReadCsvOptions } from "./csv/options.js";
 import { readCsv } from "./csv/readCsv.js";
+import { bytesHint, typeName } from "./typeName.js";
 
 /** What a file does not say of itself, whichever format it has; each format takes its own. */
 export interface ReadRecordingOptions extends ReadCsvOptions, ReadC3dOptions {}
@@ -31,10 +32,8 @@ const FORMATS: Readonly<Record<"c3d" | "csv", { readonly name: string; readonly 
  */
 export function readRecording(bytes: Uint8Array, options: ReadRecordingOptions = {}): Recording {
   if (!(bytes instanceof Uint8Array)) {
-    const hint = typeof bytes === "string" ? "; readCsv reads a text" : "";
-    fail("wrong-type", `bytes are ${bytes === null ? "null" : typeof bytes}; a Uint8Array is needed${hint}`, {
-      argument: "bytes",
-    });
+    const hint = typeof bytes === "string" ? "; readCsv reads a text" : bytesHint(bytes);
+    fail("wrong-type", `bytes are ${typeName(bytes)}; a Uint8Array is needed${hint}`, { argument: "bytes" });
   }
   if (typeof options !== "object" || options === null) {
     fail("wrong-type", `options are ${String(options)}; an object is needed`, { argument: "options" });

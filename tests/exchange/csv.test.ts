@@ -40,28 +40,46 @@ const shows = (cell: string | undefined, value: number | null | undefined): void
 describe("stepsToCsv", () => {
   const rows = rowsOf(stepsToCsv(baseline));
 
-  it("has a row for every contact and a column for every metric that was computed, by id", () => {
+  const headings = ["side", "initialContact", "toeOff", ...CATALOGUE.map(({ id }) => id)];
+
+  it("has a row for every contact and a column for every metric of the catalogue, by id", () => {
     expect(rows).toHaveLength(baseline.steps.length);
     expect(baseline.steps.length).toBeGreaterThan(30);
-    const missing = baseline.notComputed.map(({ id }) => id);
-    const ids = CATALOGUE.map(({ id }) => id).filter((id) => !missing.includes(id));
-    expect(Object.keys(rows[0] as Row)).toEqual(["side", "initial_contact", "toe_off", ...ids]);
+    expect(Object.keys(rows[0] as Row)).toEqual(headings);
+  });
+
+  it("2026-11-25: tables of a whole recording and of vertical force alone had 36 and 26 columns and did not stack", () => {
+    const { up } = toGroundReaction(run).force;
+    const { moment: _, ...rest } = toGroundReaction(run);
+    const verticalOnly = analyseTrial({ ...rest, force: { up } });
+    const own = rowsOf(stepsToCsv(verticalOnly));
+    expect(verticalOnly.notComputed.map(({ id }) => id)).toContain("peakBrakingForce");
+    expect(Object.keys(own[0] as Row)).toEqual(headings);
+    expect(new Set(own.map((row) => row.peakBrakingForce))).toEqual(new Set([""]));
+    expect(own.every((row) => Number(row.peakVerticalForce) > 800)).toBe(true);
   });
 
   it("shows every value of the trial's JSON to 12 digits, an absent one as an empty cell", () => {
     for (const [index, { side, initialContact, toeOff, values }] of baseline.steps.entries()) {
       const row = rows[index] as Row;
       expect(row.side).toBe(side);
-      shows(row.initial_contact, initialContact);
-      shows(row.toe_off, toeOff);
+      shows(row.initialContact, initialContact);
+      shows(row.toeOff, toeOff);
       for (const [id, value] of Object.entries(values)) shows(row[id], value);
     }
     // The last contact has no neighbour to measure a step with.
     expect(rows.at(-1)?.stepTime).toBe("");
   });
 
+  it("2026-11-25: one spelling in every heading, that of the JSON fields; `initial_contact` stood beside `contactTime`", () => {
+    for (const text of [stepsToCsv(baseline), summaryToCsv(baseline), metricsToCsv(comparison)]) {
+      const [first = ""] = text.split("\n");
+      for (const heading of first.split(",")) expect(heading).toMatch(/^[a-z][A-Za-z]*$/);
+    }
+  });
+
   it("gives a table of columns alone where there is no contact", () => {
-    expect(stepsToCsv({ ...baseline, steps: [] })).toBe("side,initial_contact,toe_off\n");
+    expect(stepsToCsv({ ...baseline, steps: [] })).toBe(`${headings.join(",")}\n`);
   });
 
   it("refuses a value that JSON could not hold", () => {
@@ -105,8 +123,8 @@ describe("summaryToCsv", () => {
         shows(row.n, spread.n);
         shows(row.mean, spread.mean);
         shows(row.sd, spread.sd);
-        shows(row.mean_low, spread.interval?.low);
-        shows(row.mean_high, spread.interval?.high);
+        shows(row.meanLow, spread.interval?.low);
+        shows(row.meanHigh, spread.interval?.high);
         shows(row.level, spread.interval?.level);
       }
     }
@@ -129,20 +147,20 @@ describe("metricsToCsv", () => {
     values: NonNullable<Comparison["metrics"][number]["perKilometre"]>,
   ) => {
     for (const trial of ["baseline", "changed"] as const) {
-      shows(row?.[`${trial}_n`], values[trial].n);
-      shows(row?.[`${trial}_mean`], values[trial].mean);
-      shows(row?.[`${trial}_sd`], values[trial].sd);
+      shows(row?.[`${trial}N`], values[trial].n);
+      shows(row?.[`${trial}Mean`], values[trial].mean);
+      shows(row?.[`${trial}Sd`], values[trial].sd);
     }
     shows(row?.difference, values.difference);
     shows(row?.percent, values.percent);
-    shows(row?.difference_low, values.interval.low);
-    shows(row?.difference_high, values.interval.high);
+    shows(row?.differenceLow, values.interval.low);
+    shows(row?.differenceHigh, values.interval.high);
     shows(row?.level, values.interval.level);
-    shows(row?.reading_low, values.readingInterval.low);
-    shows(row?.reading_high, values.readingInterval.high);
-    shows(row?.reading_level, values.readingInterval.level);
-    shows(row?.smallest_detectable_change, values.smallestDetectableChange.value);
-    expect(row?.smallest_detectable_change_source).toBe(values.smallestDetectableChange.source);
+    shows(row?.readingLow, values.readingInterval.low);
+    shows(row?.readingHigh, values.readingInterval.high);
+    shows(row?.readingLevel, values.readingInterval.level);
+    shows(row?.smallestDetectableChange, values.smallestDetectableChange.value);
+    expect(row?.smallestDetectableChangeSource).toBe(values.smallestDetectableChange.source);
   };
 
   it("shows every number of the comparison's JSON, per step and per kilometre", () => {
@@ -152,11 +170,11 @@ describe("metricsToCsv", () => {
       const row = rowOf(id, "step");
       expect(row?.unit).toBe(unit);
       showsValues(row, metric);
-      shows(row?.effect_size, effectSize);
-      expect(row?.normalised_unit).toBe(normalised?.unit ?? "");
-      shows(row?.normalised_difference, normalised?.difference);
-      shows(row?.normalised_low, normalised?.interval.low);
-      shows(row?.normalised_high, normalised?.interval.high);
+      shows(row?.effectSize, effectSize);
+      expect(row?.normalisedUnit).toBe(normalised?.unit ?? "");
+      shows(row?.normalisedDifference, normalised?.difference);
+      shows(row?.normalisedLow, normalised?.interval.low);
+      shows(row?.normalisedHigh, normalised?.interval.high);
       const kilometre = rowOf(id, "kilometre");
       expect(kilometre === undefined).toBe(perKilometre === undefined);
       if (perKilometre !== undefined) {
@@ -219,7 +237,7 @@ describe("metricsToCsv", () => {
     });
     const [row] = rowsOf(text) as [Row];
     expect(row.metric).toBe("'@own");
-    expect(row.smallest_detectable_change_source).toBe(`'${source}`);
+    expect(row.smallestDetectableChangeSource).toBe(`'${source}`);
     expect(row.difference).toBe("-1.5");
     expect(text.split("\n")).toHaveLength(3);
   });
@@ -231,7 +249,7 @@ describe("metricsToCsv", () => {
       const metric = { ...first, smallestDetectableChange: { value: 1, source } };
       const text = metricsToCsv({ ...comparison, metrics: [metric] });
       const { data } = Papa.parse<Row>(text, { header: true, newline: "\n" });
-      expect(data[0]?.smallest_detectable_change_source).toBe(`'${source}`);
+      expect(data[0]?.smallestDetectableChangeSource).toBe(`'${source}`);
     },
   );
 

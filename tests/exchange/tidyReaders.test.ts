@@ -1,11 +1,12 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { metricsToCsv, stepsToCsv, summaryToCsv } from "../../src/exchange/index.js";
+import { CATALOGUE } from "../../src/metrics/index.js";
 import pandas from "../fixtures/exchange/pandas.json" with { type: "json" };
 import r from "../fixtures/exchange/r.json" with { type: "json" };
 import { TIDY_COMPARISON, TIDY_TRIAL } from "./tidy.js";
 
-/** What pandas 1.5.3 and R 4.2.2 made of the files, by tests/fixtures/exchange/scripts. */
+/** What pandas 2.2.3 and R 4.2.2 made of the files, by tests/fixtures/exchange/scripts. */
 const READERS = { pandas, R: r } as const;
 const WRITTEN = {
   steps: stepsToCsv(TIDY_TRIAL),
@@ -30,10 +31,11 @@ describe.each(["pandas", "R"] as const)("%s reads, with its defaults but for R's
   const columnOf = (table: Table, name: string): Value[] => read[table].columns[name] as Value[];
 
   it("one heading row and a type for each column", () => {
-    expect(read.steps.types).toEqual({
+    expect(Object.keys(read.steps.types)).toHaveLength(3 + CATALOGUE.length + 1);
+    expect(read.steps.types).toMatchObject({
       side: "text",
-      initial_contact: "number",
-      toe_off: "number",
+      initialContact: "number",
+      toeOff: "number",
       contactTime: "number",
       averageLoadingRate: "number",
       "'=own": "number",
@@ -53,12 +55,12 @@ describe.each(["pandas", "R"] as const)("%s reads, with its defaults but for R's
       per: "text",
       component: "text",
       reading: "text",
-      baseline_n: "number",
+      baselineN: "number",
       percent: "number",
-      smallest_detectable_change_source: "text",
-      effect_size: "number",
-      normalised_unit: "text",
-      normalised_low: "number",
+      smallestDetectableChangeSource: "text",
+      effectSize: "number",
+      normalisedUnit: "text",
+      normalisedLow: "number",
     });
   });
 
@@ -68,14 +70,14 @@ describe.each(["pandas", "R"] as const)("%s reads, with its defaults but for R's
     expect(columnOf("steps", "'=own")).toEqual([-1, 1e-9, null]);
     expect(columnOf("summary", "sd")).toEqual([0.03125, null, 0.0416666666667, 154320.90625, 10]);
     expect(columnOf("summary", "normalised")).toEqual([false, false, false, false, true]);
-    expect(columnOf("metrics", "baseline_mean")).toEqual([1700.5, 2000000, 0.25]);
-    expect(columnOf("metrics", "effect_size")).toEqual([-1.25, null, null]);
-    expect(columnOf("metrics", "normalised_unit")).toEqual(["BW", null, null]);
+    expect(columnOf("metrics", "baselineMean")).toEqual([1700.5, 2000000, 0.25]);
+    expect(columnOf("metrics", "effectSize")).toEqual([-1.25, null, null]);
+    expect(columnOf("metrics", "normalisedUnit")).toEqual(["BW", null, null]);
   });
 
   it("texts with commas, quotes and line ends, and none that a table program would run", () => {
     const source = 'own table, "day to day"; =SUM(A1)';
-    expect(columnOf("metrics", "smallest_detectable_change_source")).toEqual([
+    expect(columnOf("metrics", "smallestDetectableChangeSource")).toEqual([
       source,
       source,
       "'=1+1\nin two lines",

@@ -93,6 +93,38 @@ describe("header", () => {
     );
   });
 
+  // 2026-11-25: every unknown name was advised to be "up", a moment and a marker too.
+  it.each([
+    ["Mx [N m]", "Mx", "other:Mx"],
+    ["m1_X (m)", "m1_X", "marker:m1:x"],
+    ["HEEL.y [mm]", "HEEL.y", "marker:HEEL:y"],
+    ["height [cm]", "height", "other:height"],
+    ["knee [deg]", "knee", "other:knee"],
+    ["EMG [mV]", "EMG", "other:EMG"],
+    ["free torque Tz_1 [N m]", "free torque Tz_1", "free_moment"],
+    ["plate 2 [N]", "plate 2", "up"],
+  ])("2026-11-25: advises by the unit to take %j as %s, and that can be done", (heading, name, word) => {
+    const text = `up [N],${heading}\n1,2`;
+    expect(refusal(text, { sampleRate: 1 }).message).toContain(`columns: { "${name}": "${word}" }`);
+    if (word === "up" || word.startsWith("marker:")) return;
+    expect(readCsv(text, { sampleRate: 1, columns: { [name]: word } }).channels).toHaveLength(2);
+  });
+  it("2026-11-25: the unit may stand in a row below or in an option", () => {
+    expect(refusal("up,Mx\nN,N m\n1,2", { sampleRate: 1 }).message).toContain('"Mx": "other:Mx"');
+    const units = { Mx: "N m" };
+    expect(refusal("up [N],Mx\n1,2", { sampleRate: 1, units }).message).toContain('"Mx": "other:Mx"');
+  });
+  it.each([
+    ["sep=;\nup [N];right [N]\n1;2", ";"],
+    ["sep=,\nup [N],right [N]\n1,2", ","],
+    ["sep=;\nup [N]\tright [N]\n1\t2", "tab"],
+  ])("2026-11-25: a first line %j was an unknown column; it is said to be left out by skip", (text) => {
+    const error = refusal(text, { sampleRate: 1 });
+    expect(error).toMatchObject({ code: "unreadable-file", argument: "skip", where: "line 1" });
+    expect(error.message).toMatch(/^line 1 holds "sep=.?", .* skip: 1$/);
+    expect(readCsv(text, { sampleRate: 1, skip: 1 }).channels).toHaveLength(2);
+  });
+
   it("says where the vertical force is itself among what is ignored", () => {
     const error = refusal("time [s],up [N]\n0,1", { ignore: ["up"] });
     expect(error).toMatchObject({ code: "missing-channel", argument: "ignore" });
@@ -294,7 +326,7 @@ describe("cells", () => {
   });
 
   describe("a file of several pieces of the parser", () => {
-    const rows = Array.from({ length: 200_000 }, (_, i) => `${i},${i % 700}.25`);
+    const rows = Array.from({ length: 200_000 }, (_, i) => `${i / 2},${i % 700}.25`);
     const header = 'time [s],"up\n[N]"';
 
     it("is read as one", () => {
@@ -306,7 +338,7 @@ describe("cells", () => {
     });
 
     it("is named by its lines, behind comments and cells of two lines", () => {
-      const marked = [...rows.slice(0, 30_000), "# half way", ...rows.slice(30_000, 190_000), "190000,oops"];
+      const marked = [...rows.slice(0, 30_000), "# half way", ...rows.slice(30_000, 190_000), "95000,oops"];
       const text = [header, ...marked].join("\n");
       expect(refusal(text).where).toBe('line 190004, column 2 "up\\n[N]"');
     });

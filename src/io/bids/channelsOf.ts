@@ -1,5 +1,6 @@
 import type { Channel } from "../../recording/index.js";
 import { type Caution, fail } from "../../units/index.js";
+import { refuseAbsurd } from "../largestValue.js";
 import type { System, SystemColumn } from "./readSystem.js";
 import { quoted } from "./words.js";
 
@@ -33,6 +34,7 @@ export function channelsOf(
       case "centre-of-pressure":
       case "free-moment": {
         const scaled = scaledBy(samples, role.factor);
+        refuseAbsurd(scaled, UNITS[role.kind], "channels", rowOf(name));
         if (role.kind === "force") cautions.push(...gapOf(name, scaled, sampleRate, startTime));
         channels.push({
           name,
@@ -69,9 +71,14 @@ function otherOf(
   return { name, quantity: "other", direction: null, unit: channel.unit, samples, ...plate };
 }
 
-/** Brings samples to SI and to the library's direction. */
+/** Brings samples to SI and to the library's direction. A turned sign makes −0 of 0; adding 0 takes that back. */
 export function scaledBy(samples: Float64Array, factor: number): Float64Array {
-  return factor === 1 ? samples : samples.map((sample) => sample * factor);
+  return factor === 1 ? samples : samples.map((sample) => sample * factor + 0);
+}
+
+/** Names the place of a sample in the table. */
+export function rowOf(name: string): (sample: number) => string {
+  return (sample) => `row ${sample + 1}, channel ${quoted(name)}`;
 }
 
 function refuseNonZero({ channel, samples }: SystemColumn, factor: number, reason: string): void {

@@ -1,5 +1,6 @@
 import type { Direction, Marker, MarkerSet } from "../../recording/index.js";
-import { scaledBy } from "./channelsOf.js";
+import { refuseAbsurd } from "../largestValue.js";
+import { rowOf, scaledBy } from "./channelsOf.js";
 import type { System, SystemColumn } from "./readSystem.js";
 
 /** Tracked points whose three coordinates are there, and the columns they were made of. */
@@ -22,7 +23,12 @@ export function markersOf(system: System): {
     const [forward, up, right] = [parts.get("forward"), parts.get("up"), parts.get("right")];
     if (forward === undefined || up === undefined || right === undefined) continue;
     for (const column of [forward, up, right]) used.add(column);
-    const seen = seenIn([forward, up, right], system.missing);
+    const samplesOf = seenIn([forward, up, right], system.missing);
+    const seen = (column: SystemColumn): Float64Array => {
+      const samples = samplesOf(column);
+      refuseAbsurd(samples, "m", "channels", rowOf(column.channel.name));
+      return samples;
+    };
     markers.push({ name, forward: seen(forward), up: seen(up), right: seen(right) });
   }
   const { sampleRate, startTime } = system;

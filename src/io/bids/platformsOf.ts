@@ -1,5 +1,7 @@
 import type { Platform, PlatformChannel } from "../../recording/index.js";
 import { fail } from "../../units/index.js";
+import { refuseAbsurd } from "../largestValue.js";
+import { rowOf } from "./channelsOf.js";
 import { fieldOf, isObject, type JsonObject } from "./readObject.js";
 import type { System } from "./readSystem.js";
 import { OWN_FIELD, quoted } from "./words.js";
@@ -34,7 +36,9 @@ function channelsOf(platform: JsonObject, { columns }: System, where: string): P
       refuse(`${where}.columns`, `names ${quoted(String(name))}, which channels.tsv does not`);
     }
     const { channel, samples } = found;
-    return { name: channel.recordedName ?? channel.name, unit: unitOf(channel.unit), samples };
+    const unit = unitOf(channel.unit);
+    refuseAbsurd(samples, unit, "channels", rowOf(channel.name));
+    return { name: channel.recordedName ?? channel.name, unit, samples };
   });
 }
 

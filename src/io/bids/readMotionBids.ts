@@ -14,6 +14,7 @@ import {
   requireOneOf,
   withDefaults,
 } from "../../units/index.js";
+import { shownStatement } from "../shownStatement.js";
 import { channelsOf } from "./channelsOf.js";
 import { markersOf } from "./markersOf.js";
 import {
@@ -43,7 +44,8 @@ import { COLUMN_WORDS, OWN_FIELD, quoted } from "./words.js";
  * Limits: `n/a` is a gap (NaN), and of markers also the number that `MissingValues` names in all three coordinates.
  * Without axes in the file or the option nothing along an axis is read: they are never guessed. A sidecar inherited from a
  * folder above is merged by the caller. A height of the centre of pressure and a free moment about a horizontal axis must
- * be 0 within 0.001 m or N·m, and are dropped.
+ * be 0 within 0.001 m or N·m, and are dropped. A force beyond 100 kN, a length, moment or voltage beyond a million in SI units is
+ * no recorded one and is refused with its row (judgement of this library). Rows that do not fill `RecordingDuration` are said.
  * Source: Jeung et al. (2024), Sci. Data 11:716; the columns, types and `SpatialAxes` of the BIDS specification 1.10.
  * @param files - Texts or bytes, never paths; `markers` for a tracking system at another rate.
  * @param options - {@link READ_MOTION_BIDS_DEFAULTS} where left out.
@@ -167,7 +169,7 @@ function overrule(
       const shown = typeof inFile === "number" || typeof inFile === "string" ? inFile : null;
       cautions.push({
         code: "option-over-file",
-        message: `"${OWN_FIELD}" of the sidecar states ${key} ${quoted(String(inFile))}, the option ${stated}; the option was used`,
+        message: `"${OWN_FIELD}" of the sidecar states ${key} ${shown === null ? quoted(String(inFile)) : shownStatement(key, shown)}, the option ${shownStatement(key, stated)}; the option was used`,
         where: key,
         values: { file: shown, option: stated },
       });

@@ -1,4 +1,5 @@
 import { type Caution, type Complete, fail } from "../../units/index.js";
+import { durationCaution } from "./durationCaution.js";
 import { frameAxes } from "./frameAxes.js";
 import type { MotionBidsFiles, ReadMotionBidsOptions } from "./options.js";
 import { type BidsChannel, readChannels } from "./readChannels.js";
@@ -69,15 +70,18 @@ export function readSystem(
   }));
   const named = `${prefix}sidecar`;
   const times = sampleTimes(sidecar, named, stampsOf(columns), startOf(own));
+  const rows = (samples[0] as Float64Array).length;
+  const isOwn = fieldOf(sidecar, OWN_FIELD) !== undefined;
   return {
     columns,
-    rows: (samples[0] as Float64Array).length,
+    rows,
     own,
     missing: missingOf(sidecar),
     ...times,
     cautions: [
       ...taskCaution(sidecar, named),
       ...times.cautions,
+      ...durationCaution(sidecar, rows, times.sampleRate, isOwn),
       ...cautions,
       ...frames.cautions(),
       ...doubts(columns),

@@ -142,7 +142,7 @@ function factorOf(channel: BidsChannel, { kind, stated }: Reading): number | nul
   if (!stated && /^[mµμu]?V$/.test(unit)) return null;
   const where = `channel ${quoted(name)}`;
   const needed = DIMENSIONS[kind];
-  const known = unitFactor(unit === "" ? MISSING : unit, where);
+  const known = unitNamed(channel, where, stated);
   if (known.dimension === needed) return known.toSi;
   if (!stated) return null;
   fail(
@@ -150,6 +150,21 @@ function factorOf(channel: BidsChannel, { kind, stated }: Reading): number | nul
     `${where} is a ${kind === "marker" ? "position" : kind} in ${quoted(unit)}, which measures ${known.dimension}; a unit of ${needed} is needed`,
     { where: name, values: { given: unit, allowed: needed } },
   );
+}
+
+/** A unit's factor; where only a name told what the channel is, its refusal says how to keep the channel apart. */
+function unitNamed({ name, unit }: BidsChannel, where: string, stated: boolean): UnitFactor {
+  try {
+    return unitFactor(unit === "" ? MISSING : unit, where);
+  } catch (caught) {
+    if (stated || !isGaitKineticsError(caught)) throw caught;
+    const { code, message, where: place, values } = caught;
+    return fail(
+      code,
+      `${message}; if the channel is something else, keep it apart with columns: { ${quoted(name)}: "other" }`,
+      { argument: "columns", where: place, values },
+    );
+  }
 }
 
 /** Why a channel that is not mapped might have been meant to be. */

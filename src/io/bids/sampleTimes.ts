@@ -2,8 +2,8 @@ import { type Caution, fail, requireNumber } from "../../units/index.js";
 import { fieldOf, type JsonObject } from "./readObject.js";
 
 /**
- * How far a time stamp may lie from the even grid, in sampling periods; a missing sample differs by a whole one. The same
- * judgement as for tables of text.
+ * How far a time stamp may lie from the even grid, and two successive ones from one period apart, in sampling periods; a missing
+ * sample differs by a whole one. The same judgement as for tables of text.
  */
 const TOLERANCE = 0.5;
 /** Share by which the effective rate may differ from the stated one before it is said. A judgement. */
@@ -43,17 +43,26 @@ export function sampleTimes(
       : [];
   if (stamps === null) return { sampleRate: nominal, startTime: ownStart, cautions };
   const startTime = stamps[0] as number;
-  if (isEven(stamps, nominal)) return { sampleRate: nominal, startTime, cautions };
+  const blank = stamps.findIndex(Number.isNaN);
+  if (blank >= 0) refuse(blank, "it has no time; every row needs one");
+  const odd = firstOdd(stamps, nominal);
+  if (odd < 0) return { sampleRate: nominal, startTime, cautions };
   const measured = (stamps.length - 1) / ((stamps.at(-1) as number) - startTime);
-  if (measured > 0 && Number.isFinite(measured) && isEven(stamps, measured)) {
+  if (measured > 0 && Number.isFinite(measured) && firstOdd(stamps, measured) < 0) {
     return { sampleRate: measured, startTime, cautions: [rateCaution(nominal, measured)] };
   }
-  const odd = firstOdd(stamps, nominal);
-  fail(
-    "uneven-time",
-    `row ${odd + 1}: time ${stamps[odd]} s does not lie on the even grid of ${nominal} Hz that "SamplingFrequency" states, nor on any other; even the samples out first`,
-    { argument: "motion", where: `row ${odd + 1}` },
+  const time = stamps[odd] as number;
+  const step = (time - (stamps[odd - 1] ?? Number.NaN)) * nominal;
+  const off = (time - startTime) * nominal - odd;
+  refuse(
+    odd,
+    `time ${time} s is ${step.toFixed(2)} sampling periods after the row above, and ${off.toFixed(2)} off the even grid of ${nominal} Hz that "SamplingFrequency" states; up to ${TOLERANCE} is allowed of 1 and of 0, and the rate of first and last time fits no better: even the samples out first`,
   );
+}
+
+function refuse(index: number, what: string): never {
+  const where = `row ${index + 1}`;
+  fail("uneven-time", `${where}: ${what}`, { argument: "motion", where });
 }
 
 function rateCaution(nominal: number, measured: number): Caution {
@@ -65,12 +74,11 @@ function rateCaution(nominal: number, measured: number): Caution {
   };
 }
 
-function isEven(stamps: Float64Array, rate: number): boolean {
-  return firstOdd(stamps, rate) < 0;
-}
-
-/** The first stamp off the grid that begins at the first; −1 where all lie on it. */
+/** The first stamp that is off the grid which begins at the first, or not one period after the one before; −1 where none is. */
 function firstOdd(stamps: Float64Array, rate: number): number {
   const start = stamps[0] as number;
-  return stamps.findIndex((time, i) => !(Math.abs((time - start) * rate - i) <= TOLERANCE));
+  return stamps.findIndex((time, i) => {
+    const step = i === 0 ? 1 : (time - (stamps[i - 1] as number)) * rate;
+    return !(Math.abs((time - start) * rate - i) <= TOLERANCE && Math.abs(step - 1) <= TOLERANCE);
+  });
 }

@@ -32,7 +32,8 @@ const BIDS_VERSION = "1.10.0";
  *
  * Units: SI, as in the recording, numbers in full precision; a gap is `n/a`.
  * Limits: cautions are not written; those about gaps come back on reading. Text that has `markers` or `events` is whole
- * only with their files.
+ * only with their files. Events, and markers of their own, are named without `tracksys`: a second system of the same person
+ * and task needs another `sub`, `task` or `run` (or `markersTracksys`), or its files take the names of the first one's.
  * Source: Jeung et al. (2024), Sci. Data 11:716; BIDS specification 1.10, which allows further columns and fields.
  * @param recording - Checked before it is written.
  * @param options - {@link WRITE_MOTION_BIDS_DEFAULTS} where left out.

@@ -33,9 +33,8 @@ const HEADER = 512;
 
 /** Tells what bytes are by what they hold, never by a name. */
 export function formatOf(bytes: Uint8Array): SeenFormat {
-  for (const [name, signature] of SIGNATURES) {
-    if (signature.every((byte, i) => bytes[i] === byte)) return { kind: "foreign", name };
-  }
+  const foreign = signatureOf(bytes);
+  if (foreign !== null) return { kind: "foreign", name: foreign };
   const hasMark = (bytes[0] === 0xff && bytes[1] === 0xfe) || (bytes[0] === 0xfe && bytes[1] === 0xff);
   if (hasMark) return { kind: "text" };
   if (bytes.subarray(0, HEADER).includes(0)) {
@@ -44,6 +43,14 @@ export function formatOf(bytes: Uint8Array): SeenFormat {
     return { kind: "foreign", name: "a binary file, or a text in UTF-16 without a byte order mark" };
   }
   return textOrForeign(bytes);
+}
+
+/** The name of a format that is not read here, by its first bytes; `null` where they are of none that is known. */
+export function signatureOf(bytes: Uint8Array): string | null {
+  for (const [name, signature] of SIGNATURES) {
+    if (signature.every((byte, i) => bytes[i] === byte)) return name;
+  }
+  return null;
 }
 
 /** Formats of text that are no tables. */

@@ -14,6 +14,8 @@ import {
   requireOneOf,
   withDefaults,
 } from "../../units/index.js";
+import { refuseAbsurd } from "../largestValue.js";
+import { shownStatement } from "../shownStatement.js";
 import type { C3dFile } from "./c3dFile.js";
 import { eventsOf } from "./eventsOf.js";
 import { labAxes } from "./labAxes.js";
@@ -23,8 +25,11 @@ import { READ_C3D_DEFAULTS, type ReadC3dOptions } from "./options.js";
 import { type OwnStatements, readOwnGroup, type Statements } from "./ownGroup.js";
 import { parameterTable } from "./parameterTable.js";
 import { platformsOf } from "./platformsOf.js";
+import { quoted } from "./refuse.js";
 import { scaledSamples } from "./scaledSamples.js";
+import { statedUnits } from "./statedUnits.js";
 import { subjectOf } from "./subjectOf.js";
+import { unitOf } from "./unitOf.js";
 
 /** How far a rate that this library stated may lie from the format's 32-bit number and be the same, as a share. */
 const SAME_RATE = 1e-6;
@@ -44,6 +49,7 @@ export function c3dToRecording(file: C3dFile, options: ReadC3dOptions = {}): Rec
   const settings = checkedOptions(options);
   const table = parameterTable(file.groups);
   const own = readOwnGroup(table, file.analogue.channels.length);
+  const units = statedUnits(file.analogue.channels, settings.units);
   const axes = labAxes(file, table, settings.axes, own?.axes);
   const { unit: length, cautions: ofLength } =
     file.points.length + (table.count("FORCE_PLATFORM", "USED") ?? 0) > 0
@@ -59,9 +65,9 @@ export function c3dToRecording(file: C3dFile, options: ReadC3dOptions = {}): Rec
     axes,
     length,
     own,
-    unitsOfOption: settings.units,
+    unitsOfOption: units,
   });
-  const { channels, cautions: ofChannels } = channelsOf(file, own, taken);
+  const { channels, cautions: ofChannels } = channelsOf(file, own, taken, units);
   const sampleRate = sampleRateOf(file, own?.rate);
   const frameRate = frameRateOf(file, own?.markerRate ?? sampleRate / file.analogue.samplesPerFrame);
   const clock = own?.clock ?? 0;
@@ -145,6 +151,7 @@ function channelsOf(
   { analogue }: C3dFile,
   own: OwnStatements | null,
   taken: ReadonlySet<number>,
+  stated: Readonly<Record<string, string>>,
 ): { readonly channels: readonly Channel[]; readonly cautions: readonly Caution[] } {
   const roles = own?.roles ?? [];
   const names = new Set<string>();
@@ -155,10 +162,14 @@ function channelsOf(
     if (quantity === undefined && taken.has(k)) continue;
     const scaled = scaledSamples(samples, minus === "-" ? -1 : 1, own?.samples);
     const plate = own?.plates[k] ? { plate: own.plates[k] } : {};
+    const given = Object.hasOwn(stated, name) ? stated[name] : undefined;
     if (quantity !== undefined) {
       const known = quantity as Exclude<ChannelQuantity, "other">;
+      const recorded = own?.names[k] || name;
+      if (given !== undefined) refuseStatedUnit(name, given, UNITS[known]);
+      refuseAbsurd(scaled, UNITS[known], "bytes", (i) => `channel ${quoted(recorded)}, sample ${i + 1}`);
       channels.push({
-        name,
+        name: recorded,
         quantity: known,
         direction: direction as Direction,
         unit: UNITS[known],
@@ -172,7 +183,14 @@ function channelsOf(
     let unique = base;
     for (let n = 2; names.has(`${own?.plates[k] ?? ""}\n${unique}`); n++) unique = `${base} (${n})`;
     names.add(`${own?.plates[k] ?? ""}\n${unique}`);
-    channels.push({ name: unique, quantity: "other", direction: null, unit, samples: scaled, ...plate });
+    channels.push({
+      name: unique,
+      quantity: "other",
+      direction: null,
+      unit: given ?? unit,
+      samples: scaled,
+      ...plate,
+    });
   }
   const cautions: Caution[] =
     gaps === 0
@@ -186,6 +204,17 @@ function channelsOf(
           },
         ];
   return { channels, cautions };
+}
+
+/** This library states the unit of its own channels; an option may repeat it. */
+function refuseStatedUnit(name: string, given: string, unit: string): void {
+  const [one, two] = [unitOf(given), unitOf(unit)];
+  if (one !== null && one.dimension === two?.dimension && one.toSi === two.toSi) return;
+  fail(
+    "conflict",
+    `units states ${quoted(given)} for channel ${quoted(name)}, which this library wrote in ${unit}; leave the option out`,
+    { argument: "units", where: name, values: { file: unit, option: given } },
+  );
 }
 
 /** What the caller states, over what the file states. */
@@ -206,7 +235,7 @@ function trialOf(
     if (inFile === undefined || inFile === given) continue;
     cautions.push({
       code: "option-over-file",
-      message: `the file states ${key} ${inFile}, the option ${given}; the option was used`,
+      message: `the file states ${key} ${shownStatement(key, inFile)}, the option ${shownStatement(key, given)}; the option was used`,
       where: key,
       values: { file: inFile, option: given },
     });

@@ -40,7 +40,7 @@ export function lengthUnit(
           ];
     return { unit: { name: option, toMetres }, cautions };
   }
-  if (inFile !== null) return { unit: { name: written, toMetres: inFile }, cautions: [] };
+  if (inFile !== null) return { unit: { name: nameOf(inFile), toMetres: inFile }, cautions: [] };
   const deduced = deduce(file, table);
   if (deduced === null) {
     fail(
@@ -60,6 +60,11 @@ export function lengthUnit(
     values: { unit: deduced.name },
   };
   return { unit: deduced, cautions: [caution] };
+}
+
+/** The unit's own symbol: files cut its name to four letters. */
+function nameOf(toMetres: number): string {
+  return { 0.001: "mm", 0.01: "cm", 1: "m", 0.0254: "in", 0.3048: "ft" }[toMetres] ?? `${toMetres} m`;
 }
 
 function deduce(file: C3dFile, table: ParameterTable): (LengthUnit & { readonly why: string }) | null {

@@ -1,8 +1,10 @@
 import type { Marker } from "../../recording/index.js";
 import type { Caution } from "../../units/index.js";
+import { refuseAbsurd } from "../largestValue.js";
 import type { C3dFile, C3dPoint } from "./c3dFile.js";
 import type { LabAxes } from "./labAxes.js";
 import type { ParameterTable } from "./parameterTable.js";
+import { quoted } from "./refuse.js";
 
 /** Parameters of the group POINT by which files name points that are no positions (common practice). */
 const OTHER_QUANTITIES = ["ANGLES", "FORCES", "MOMENTS", "POWERS", "SCALARS", "REACTIONS"] as const;
@@ -45,18 +47,18 @@ export function markersOf(
       const length = Math.min(exact ?? point[axis].length, point[axis].length);
       const factor = sign * toMetres;
       const samples = new Float64Array(length);
-      for (let i = 0; i < length; i++) samples[i] = (point[axis][i] as number) * factor;
+      for (let i = 0; i < length; i++) samples[i] = (point[axis][i] as number) * factor + 0;
       if (gaps !== null && gaps.count > 0) {
         for (let i = 0; i < length; i++) if (gaps.isGap(i)) samples[i] = Number.NaN;
       }
       return samples;
     };
-    return {
-      name: point.name || `point ${k + 1}`,
-      forward: along("forward"),
-      up: along("up"),
-      right: along("right"),
-    };
+    const name = point.name || `point ${k + 1}`;
+    const marker = { name, forward: along("forward"), up: along("up"), right: along("right") };
+    for (const way of [marker.forward, marker.up, marker.right]) {
+      refuseAbsurd(way, "m", "lengthUnit", (i) => `marker ${quoted(name)}, frame ${i + 1}`);
+    }
+    return marker;
   });
   if (zeros > 0) {
     cautions.push({

@@ -10,7 +10,11 @@ export interface ReadC3dOptions {
   readonly axes?: Axes | null | undefined;
   /** Unit of positions, where POINT:UNITS is blank or wrong. */
   readonly lengthUnit?: "mm" | "cm" | "m" | null | undefined;
-  /** Units of analogue channels by name, where ANALOG:UNITS is blank or wrong: `{ FZ1: "N", MX1: "N mm" }`. */
+  /**
+   * Units of analogue channels by name, where ANALOG:UNITS is blank or wrong: `{ FZ1: "N", "M*": "N mm" }`. A name may have
+   * one `*` in it, for anything; the exact name counts before it. A unit that the file states otherwise is overruled with a
+   * `Caution`; a name that no channel has, and for a platform's channel a unit of the wrong kind, is refused.
+   */
   readonly units?: Readonly<Record<string, string>> | undefined;
   readonly mass?: Kilograms | null | undefined;
   readonly height?: Metres | null | undefined;

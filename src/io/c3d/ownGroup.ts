@@ -33,6 +33,8 @@ export interface OwnStatements {
   readonly markerFrames: number | undefined;
   /** For each analogue channel what it is, such as `force up` or `-force forward`, `other` or `platform`. */
   readonly roles: readonly string[];
+  /** For each analogue channel its name in the recording, blank where it is the channel's label. */
+  readonly names: readonly string[];
   /** For each analogue channel the plate it belongs to, blank where none. */
   readonly plates: readonly string[];
   readonly platformNames: readonly string[];
@@ -103,6 +105,7 @@ export function readOwnGroup(table: ParameterTable, channels: number): OwnStatem
     samples: whole("SAMPLES"),
     markerFrames: whole("MARKER_FRAMES"),
     roles,
+    names: texts("NAMES"),
     plates: texts("PLATES"),
     platformNames: texts("PLATFORMS"),
     platformSides: texts("PLATFORM_SIDES"),
@@ -119,6 +122,7 @@ export type OwnContent = Pick<
   | "samples"
   | "markerFrames"
   | "roles"
+  | "names"
   | "plates"
   | "platformNames"
   | "platformSides"
@@ -154,6 +158,11 @@ export function ownGroup(id: number, { subject, ...trial }: Recording, content: 
       ...line("SAMPLES", content.samples, "samples without those that fill up the last frame"),
       ...line("MARKER_FRAMES", content.markerFrames, "frames with markers"),
       ...list("CHANNELS", content.roles, "what each channel is; - where its sign is turned"),
+      ...list(
+        "NAMES",
+        content.names,
+        "the name of each channel in the recording, where its label is another",
+      ),
       ...list("PLATES", content.plates, "the plate of each channel"),
       ...list("PLATFORMS", content.platformNames, "names of the force platforms"),
       ...list("PLATFORM_SIDES", content.platformSides, "foot on each force platform"),

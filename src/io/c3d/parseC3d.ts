@@ -1,4 +1,6 @@
 import { type Complete, fail, requireOneOf, withDefaults } from "../../units/index.js";
+import { signatureOf } from "../bytes/formatOf.js";
+import { bytesHint, typeName } from "../typeName.js";
 import type { C3dFile, C3dProcessor } from "./c3dFile.js";
 import { layoutOf } from "./layout.js";
 import { numberAccess } from "./numberAccess.js";
@@ -30,7 +32,7 @@ const PROCESSOR_BASE = 83;
  *
  * All three byte orders and both number formats are read; texts as UTF-8 or else Latin-1; counts above 65 535 frames from
  * TRIAL and POINT:LONG_FRAMES; lists longer than 255 from their continuations (LABELS2, …). Where header and parameters
- * differ the parameters count, with a `Caution`. {@link readC3d} makes a recording of it.
+ * differ the parameters count, or else what alone fills the file, with a `Caution`. {@link readC3d} makes a recording of it.
  *
  * Formula: point = stored × |POINT:SCALE| in integer files, as stored in floating ones; analogue = (stored − OFFSET) ×
  * SCALE × GEN_SCALE.
@@ -49,12 +51,21 @@ export function parseC3d(bytes: Uint8Array, options: ParseC3dOptions = {}): C3dF
   const settings = withDefaults<ParseC3dOptions>(PARSE_C3D_DEFAULTS, options);
   if (settings.processor !== null) requireOneOf("processor", settings.processor, PROCESSORS);
   if (!(bytes instanceof Uint8Array)) {
-    fail("wrong-type", `bytes is ${typeof bytes}; a Uint8Array with the whole file is needed`, {
-      argument: "bytes",
+    fail(
+      "wrong-type",
+      `bytes are ${typeName(bytes)}; a Uint8Array with the whole file is needed${bytesHint(bytes)}`,
+      { argument: "bytes" },
+    );
+  }
+  const seen = signatureOf(bytes);
+  if (seen !== null) {
+    refuseFile("byte 1", `the file looks like ${seen}, whatever its name says; a C3D file is needed`, {
+      seen,
     });
   }
-  if (bytes.length < BLOCK_SIZE) {
-    refuseFile("header", `the file has ${bytes.length} bytes; a C3D file has at least two blocks of 512`);
+  if (bytes.length < 2 * BLOCK_SIZE) {
+    const size = `${bytes.length} byte${bytes.length === 1 ? "" : "s"}`;
+    refuseFile("header", `the file has ${size}; a C3D file has at least two blocks of 512`);
   }
   if (bytes[1] !== MARK) {
     refuseFile("byte 2", `it is ${bytes[1]}; a C3D file has ${MARK} there: this is another format`, {

@@ -1,5 +1,6 @@
 import type { PlatformChannel } from "../../recording/index.js";
-import { type Loads, momentUnit } from "./momentUnit.js";
+import type { Loads } from "./loadedDistance.js";
+import { momentUnit } from "./momentUnit.js";
 import type { ParameterTable } from "./parameterTable.js";
 import { LEAST_LOAD, type PlatformSource, type Say } from "./platformSource.js";
 
@@ -15,7 +16,7 @@ export function plateCalibration(
   say: Say,
 ): readonly (readonly number[])[] | string {
   const matrix = calibrationOf(table, plate);
-  if (matrix === null) return "is of type 4 and has no FORCE_PLATFORM:CAL_MATRIX";
+  if (typeof matrix === "string") return matrix;
   if (own !== null) return matrix;
   const row = (k: number, i: number) => {
     let sum = 0;
@@ -43,11 +44,23 @@ export function plateCalibration(
   return matrix.map((values, k) => (k < 3 ? values : values.map((value) => value * toSi)));
 }
 
-/** The matrix by rows: the file holds it by columns, the first index running fastest. */
-function calibrationOf(table: ParameterTable, plate: number): readonly (readonly number[])[] | null {
-  const numbers = table.numbers("FORCE_PLATFORM", "CAL_MATRIX").slice(36 * plate, 36 * plate + 36);
-  if (numbers.length < 36) return null;
+/**
+ * The matrix by rows: the file holds it by columns, the first index running fastest, then one matrix behind the other. Where
+ * plates of several types stand in a file, all have the size of the largest, and a smaller one is its beginning.
+ */
+function calibrationOf(table: ParameterTable, plate: number): readonly (readonly number[])[] | string {
+  const dimensions = table.get("FORCE_PLATFORM", "CAL_MATRIX")?.dimensions;
+  if (dimensions === undefined) return "is of type 4 and has no FORCE_PLATFORM:CAL_MATRIX";
+  const [rows = 0, columns = 0] = dimensions;
+  const size = dimensions.join(" × ") || "none";
+  const needed = "type 4 needs a matrix of at least 6 × 6 for each platform";
+  if (rows < 6 || columns < 6) return `has a FORCE_PLATFORM:CAL_MATRIX of dimensions ${size}; ${needed}`;
+  const from = rows * columns * plate;
+  const numbers = table.numbers("FORCE_PLATFORM", "CAL_MATRIX").slice(from, from + rows * columns);
+  if (numbers.length < rows * columns) {
+    return `is not among the matrices of FORCE_PLATFORM:CAL_MATRIX, of dimensions ${size}; ${needed}`;
+  }
   return Array.from({ length: 6 }, (_, row) =>
-    Array.from({ length: 6 }, (_, column) => numbers[row + 6 * column] as number),
+    Array.from({ length: 6 }, (_, column) => numbers[row + rows * column] as number),
   );
 }

@@ -1,7 +1,10 @@
 import type { PlatformChannel, PlatformType } from "../../recording/index.js";
+import { refuseAbsurd } from "../largestValue.js";
 import type { C3dChannel } from "./c3dFile.js";
+import { checkStatedUnits } from "./checkStatedUnits.js";
 import type { LengthUnit } from "./lengthUnit.js";
-import { type Loads, momentUnit } from "./momentUnit.js";
+import type { Loads } from "./loadedDistance.js";
+import { momentUnit } from "./momentUnit.js";
 import { LEAST_LOAD, type PlatformSource, type Say } from "./platformSource.js";
 import { quoted } from "./refuse.js";
 import { scaledSamples } from "./scaledSamples.js";
@@ -27,6 +30,7 @@ export function platformChannels(
   say: Say,
 ): readonly PlatformChannel[] | string {
   const quantities = CHANNEL_QUANTITIES[type];
+  checkStatedUnits(channels, quantities, unitsOfOption, say);
   const written = channels.map(({ name, unit }) =>
     Object.hasOwn(unitsOfOption, name) ? (unitsOfOption[name] as string) : unit,
   );
@@ -60,11 +64,13 @@ export function platformChannels(
     for (const [k, known] of factors.entries()) if (known === null) factors[k] = factor;
   }
   const exact = own?.samples;
-  return channels.map(({ name, samples }, k) => ({
-    name: name || `channel ${file.analogue.channels.indexOf(channels[k] as C3dChannel) + 1}`,
-    unit: SI[quantities[k] as "force"],
-    samples: scaledSamples(samples, factors[k] as number, exact),
-  }));
+  return channels.map((channel, k) => {
+    const name = channel.name || `channel ${file.analogue.channels.indexOf(channel) + 1}`;
+    const unit = SI[quantities[k] as "force"];
+    const samples = scaledSamples(channel.samples, factors[k] as number, exact);
+    refuseAbsurd(samples, unit, "units", (i) => `channel ${quoted(name)}, sample ${i + 1}`);
+    return { name, unit, samples };
+  });
 }
 
 function quotedList(units: readonly string[]): string {

@@ -6,6 +6,7 @@ import { plateCalibration } from "./plateCalibration.js";
 import { plateCorners, plateNormal, type Triple } from "./plateCorners.js";
 import { CHANNEL_QUANTITIES, platformChannels } from "./platformChannels.js";
 import type { PlatformSource, Say } from "./platformSource.js";
+import { sayDoubtfulMoments } from "./sayDoubtfulMoments.js";
 
 /** Cosine of the angle, 30°, up to which a plate may lean from the vertical that the axes state. A judgement. */
 const LEAST_COSINE = 0.866;
@@ -125,7 +126,9 @@ function buildPlatform(
     ...(side !== null && { side }),
   };
   const problem = problemOf(platform);
-  return problem ?? { platform, cautions };
+  if (problem !== null) return problem;
+  if (source.own === null) sayDoubtfulMoments(platform, halfSide, say);
+  return { platform, cautions };
 }
 
 function sidesOf([a, b, c]: Platform["corners"]): readonly [number, number] {

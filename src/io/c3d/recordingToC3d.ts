@@ -14,9 +14,11 @@ const SAME_FRAME = 1e-6;
  *
  * Laboratory axes are x forward, y left, z up. Platforms are written as they are. Channels of force, centre of pressure
  * and free moment of a plate become a platform of type 1 where all six are there, so that other programs find them;
- * its plate axes are x forward, y right, z down, its signs those of the action on the plate. Where one is missing they are
+ * its plate axes are x forward, y right, z down, its signs those of the action on the plate, and its channels are labelled by
+ * these axes (Fx1, Fy1, Fz1, Px1, Py1, Mz1). Its surface is invented, square about the origin and as large as the centre of
+ * pressure needs: a `Caution` of the file says so, with its `side` in m. Where one of the six is missing they are
  * plain channels: a missing component is never written as zero. A group GAIT_KINETICS states axes, runner, trial and what
- * each channel is, with all digits.
+ * each channel is and was called, with all digits.
  *
  * Units: N, N m, m and V.
  * Limits: samples, positions and event times come back to the precision of 32-bit floating numbers (relative 6e-8; event
@@ -93,7 +95,7 @@ export function recordingToC3d(recording: Recording): C3dFile {
       format: "signed",
       channels: analogue,
     },
-    cautions: [],
+    cautions: written.cautions,
   };
 }
 

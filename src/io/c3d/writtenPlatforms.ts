@@ -1,4 +1,5 @@
 import type { Channel, Platform, Position } from "../../recording/index.js";
+import type { Caution } from "../../units/index.js";
 import type { C3dParameter } from "./c3dFile.js";
 import type { OwnContent } from "./ownGroup.js";
 import { type ListParameter, parameterParts } from "./parameterParts.js";
@@ -15,9 +16,11 @@ export interface WrittenPlatforms {
   readonly channels: readonly WrittenChannel[];
   /** Of the group FORCE_PLATFORM. */
   readonly parameters: readonly C3dParameter[];
+  /** What was made that no recording states. */
+  readonly cautions: readonly Caution[];
   readonly content: Pick<
     OwnContent,
-    "roles" | "plates" | "platformNames" | "platformSides" | "platformZeros"
+    "roles" | "names" | "plates" | "platformNames" | "platformSides" | "platformZeros"
   >;
 }
 
@@ -35,6 +38,9 @@ const TYPE_1 = [
   "free-moment up",
 ] as const;
 
+/** The labels of these six, before the plate's number: along the plate's axes, not the recording's. */
+const LABELS = ["Fx", "Fy", "Fz", "Px", "Py", "Mz"] as const;
+
 /** Half the sides of a plate that is made for force channels, m, where their centre of pressure does not need more. */
 const HALF_SIDE = 0.5;
 
@@ -45,6 +51,7 @@ export function writtenPlatforms(
 ): WrittenPlatforms {
   const written: WrittenChannel[] = [];
   const roles: string[] = [];
+  const names: string[] = [];
   const plates: string[] = [];
   const rows: {
     readonly type: number;
@@ -52,23 +59,35 @@ export function writtenPlatforms(
     readonly platform: Platform | null;
     readonly half: number;
   }[] = [];
+  const cautions: Caution[] = [];
   const roleOf = ({ quantity, direction }: Channel) =>
     quantity === "other" ? "other" : `${quantity} ${direction}`;
   const complete = [...new Set(channels.map(({ plate }) => plate))].filter((plate) =>
     TYPE_1.every((role) => find(channels, plate, role) !== undefined),
   );
+  const numbers = plateNumbers(complete.length, platforms, channels);
   for (const channel of channels) {
     const role = roleOf(channel);
-    const turned = complete.includes(channel.plate) && (TYPE_1 as readonly string[]).includes(`-${role}`);
+    const place = TYPE_1.findIndex((one) => one.replace(/^-/, "") === role);
+    const plate = place < 0 ? -1 : complete.indexOf(channel.plate);
+    const turned = plate >= 0 && TYPE_1[place]?.startsWith("-");
     const { name, unit, samples } = channel;
-    written.push({ name, unit, samples: turned ? samples.map((value) => -value) : samples });
+    const label = plate < 0 ? name : `${LABELS[place]}${numbers[plate]}`;
+    written.push({ name: label, unit, samples: turned ? samples.map((value) => 0 - value) : samples });
+    names.push(label === name ? "" : name);
     roles.push(turned ? `-${role}` : role);
     plates.push(channel.plate ?? "");
   }
   for (const plate of complete) {
     const own = TYPE_1.map((role) => find(channels, plate, role) as Channel);
-    const numbers = own.map((channel) => channels.indexOf(channel) + 1);
-    rows.push({ type: 1, numbers, platform: null, half: halfSideOf(own) });
+    const half = halfSideOf(own);
+    rows.push({
+      type: 1,
+      numbers: own.map((channel) => channels.indexOf(channel) + 1),
+      platform: null,
+      half,
+    });
+    cautions.push(madeCaution(plate, half, numbers[cautions.length] as number));
   }
   for (const platform of platforms) {
     const numbers = platform.channels.map((_, k) => written.length + k + 1);
@@ -76,6 +95,7 @@ export function writtenPlatforms(
     for (const channel of platform.channels) {
       written.push(channel);
       roles.push("platform");
+      names.push("");
       plates.push("");
     }
   }
@@ -132,13 +152,41 @@ export function writtenPlatforms(
           )
         : []),
     ],
+    cautions,
     content: {
       roles,
+      names,
       plates,
       platformNames: of(({ name }) => name),
       platformSides: of(({ side }) => side ?? ""),
       platformZeros: of(({ zero }) => (zero === undefined ? "" : `${zero.from} ${zero.to}`)),
     },
+  };
+}
+
+/** Numbers, from 1, for plates that are made: those whose labels no channel has. */
+function plateNumbers(
+  count: number,
+  platforms: readonly Platform[],
+  channels: readonly Channel[],
+): readonly number[] {
+  const taken = new Set([...channels, ...platforms.flatMap((one) => one.channels)].map(({ name }) => name));
+  const numbers: number[] = [];
+  for (let number = 1; numbers.length < count; number++) {
+    if (!LABELS.some((label) => taken.has(`${label}${number}`))) numbers.push(number);
+  }
+  return numbers;
+}
+
+/** The surface is invented: the recording states none. */
+function madeCaution(plate: string | undefined, half: number, number: number): Caution {
+  const side = Number((2 * half).toFixed(1));
+  const whose = plate === undefined ? "" : ` of plate "${plate}"`;
+  return {
+    code: "platform-made",
+    message: `the recording states no force platform for its channels${whose}; one of type 1, ${side} m × ${side} m about the origin, was written for other programs, with the channels Fx${number}, Fy${number}, Fz${number}, Px${number}, Py${number}, Mz${number} along its own axes: x forward, y right, z down, the force on the platform`,
+    where: `FORCE_PLATFORM${whose}`,
+    values: { side, number },
   };
 }
 

@@ -1,6 +1,6 @@
 import { PLAUSIBLE_BOUNDS } from "../../recording/index.js";
 import { fail, requireNumber, requireOneOf, withDefaults } from "../../units/index.js";
-import { PATTERN_SIGN } from "./columnNames.js";
+import { PATTERN_SIGN, partOf } from "./columnNames.js";
 import { type CsvSettings, READ_CSV_DEFAULTS, type ReadCsvOptions } from "./options.js";
 import { AXIS_NAMES, isKnownName, OWN_NAMES } from "./roleOf.js";
 import { quoted } from "./words.js";
@@ -44,13 +44,21 @@ export function checkOptions(options: ReadCsvOptions): CsvSettings {
     }
   }
   for (const [name, word] of Object.entries(settings.columns)) {
-    // What a pattern's sign stands for may be a name, or an axis.
-    const filled = name.includes(PATTERN_SIGN)
-      ? ["A", "x"].map((part) => word.replace(PATTERN_SIGN, part))
-      : [word];
-    if (!filled.some(isKnownName)) refuseWord(name, word);
+    const known = name.includes(PATTERN_SIGN) ? canBeKnownName(word) : isKnownName(word);
+    if (!known) refuseWord(name, word);
   }
   return settings;
+}
+
+/** Whether a word with the pattern's sign becomes a known name by some part: a name, an axis, a piece of a name. */
+function canBeKnownName(word: string): boolean {
+  if (["A", "x"].some((part) => isKnownName(word.replace(PATTERN_SIGN, part)))) return true;
+  const names = [...OWN_NAMES, ...AXIS_NAMES.split(", ")];
+  const [pattern = "", ...plate] = word.split("@");
+  return names.some((name) => {
+    const part = partOf(pattern.trim().toLowerCase(), name.toLowerCase());
+    return part !== null && isKnownName([pattern.replace(PATTERN_SIGN, part), ...plate].join("@"));
+  });
 }
 
 const isText = (value: unknown): boolean => typeof value === "string";

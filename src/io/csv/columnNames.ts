@@ -5,6 +5,8 @@ export const PATTERN_SIGN: string = "*";
 
 /** How an option speaks of a column: the value it states, and what the pattern's sign stands for there. */
 export interface Statement {
+  /** The name or pattern in the option. */
+  readonly name: string;
   readonly value: string;
   readonly exact: boolean;
   /** Empty where the name is stated exactly. */
@@ -22,10 +24,10 @@ export function statementOf(
 ): Statement | null {
   const name = splitUnit(text)[0];
   const key = [text, name, String(number)].find((candidate) => Object.hasOwn(map, candidate));
-  if (key !== undefined) return { value: map[key] as string, exact: true, part: "" };
+  if (key !== undefined) return { name: key, value: map[key] as string, exact: true, part: "" };
   for (const [pattern, value] of Object.entries(map)) {
     const part = partOf(pattern, name) ?? partOf(pattern, text);
-    if (part !== null) return { value, exact: false, part };
+    if (part !== null) return { name: pattern, value, exact: false, part };
   }
   return null;
 }
@@ -43,7 +45,7 @@ export function isNamed(name: string, text: string, number: number): boolean {
 }
 
 /** What the pattern's sign stands for in a text; `null` where the pattern is none or does not fit. */
-function partOf(pattern: string, text: string): string | null {
+export function partOf(pattern: string, text: string): string | null {
   const sign = pattern.indexOf(PATTERN_SIGN);
   if (sign < 0) return null;
   const before = pattern.slice(0, sign);

@@ -15,7 +15,8 @@ export interface StatedUnits {
 }
 
 /**
- * Decides a column's unit: a known one in the heading's brackets counts, then the option, then the row of units.
+ * Decides a column's unit: a known one in the heading's brackets counts, then the option, then the row of units. `overruled`
+ * is a pattern of the option that states another unit than the heading.
  *
  * @throws GaitKineticsError `conflict`: the heading and the option, or the heading and the row of units, differ.
  */
@@ -24,11 +25,17 @@ export function columnUnit(
   name: string,
   label: string,
   where: string,
-): { readonly unit: string; readonly cautions: readonly Caution[] } {
+): {
+  readonly unit: string;
+  readonly cautions: readonly Caution[];
+  readonly overruled?: Statement;
+} {
   const given = option?.value.trim();
   if (heading !== "" && unitOrNull(heading) !== null) {
-    if (given !== undefined && option?.exact && !isSame(heading, given))
-      refuseOption(name, heading, given, where);
+    if (option !== null && given !== undefined && !isSame(heading, given)) {
+      if (option.exact) refuseOption(name, heading, given, where);
+      return { unit: heading, cautions: [headingCaution(option, heading, name, label)], overruled: option };
+    }
     if (given === undefined && row !== "" && !isSame(heading, row)) refuseRow(heading, row, unitLine, where);
     return { unit: heading, cautions: [] };
   }
@@ -51,8 +58,18 @@ function isSame(one: string, two: string): boolean {
   return first !== null && first.dimension === second?.dimension && first.toSi === second.toSi;
 }
 
+/** A pattern may mean the other columns alone. */
+function headingCaution(option: Statement, heading: string, name: string, label: string): Caution {
+  return {
+    code: "heading-over-option",
+    message: `${label} states ${quoted(heading)} in its heading, and units another one, ${quoted(option.value)} for ${quoted(option.name)}; the heading's was used: correct the heading if it is wrong`,
+    where: name,
+    values: { file: heading, option: option.value, pattern: option.name },
+  };
+}
+
 /** A heading's unit is the file's own statement; an option may repeat it. */
-function refuseOption(name: string, stated: string, given: string, where: string): never {
+export function refuseOption(name: string, stated: string, given: string, where: string): never {
   fail(
     "conflict",
     `${where} states ${quoted(stated)} in its heading, and the option another unit, as units: { ${quoted(name)}: ${quoted(given)} }; leave the option out, or correct the heading if it is wrong`,

@@ -2,10 +2,11 @@ import { type AxisMapping, axisMapping } from "../../recording/index.js";
 import { type Caution, fail, unitFactor } from "../../units/index.js";
 import { isNamed, PATTERN_SIGN, statementOf } from "./columnNames.js";
 import type { Column, Columns } from "./columns.js";
-import { columnUnit } from "./columnUnit.js";
+import { columnUnit, refuseOption } from "./columnUnit.js";
 import type { Heading } from "./heading.js";
 import type { CsvSettings } from "./options.js";
 import {
+  refuseDelimiterLine,
   refuseDuplicates,
   refuseNumbers,
   refuseUnknown,
@@ -25,7 +26,10 @@ const MOST_COLUMNS = 4096;
 export function readColumns(heading: Heading, settings: CsvSettings): Columns {
   const { names, line } = heading;
   const mapping = settings.axes === null ? null : axisMapping(settings.axes);
-  if (settings.header > 0) refuseNumbers(names, line);
+  if (settings.header > 0) {
+    refuseDelimiterLine(names, line);
+    refuseNumbers(names, line);
+  }
   const cautions: Caution[] = [];
   if (mapping?.handedness === -1) {
     cautions.push({
@@ -49,6 +53,7 @@ export function readColumns(heading: Heading, settings: CsvSettings): Columns {
       fail("out-of-range", message, { argument: "ignore", where: `line ${line}` });
     }
   }
+  refuseUselessPattern(unitCautions, columns, named, line, settings);
   refuseDuplicates(columns, line);
   const enough = ({ role }: Column) =>
     role.kind === "marker" || (role.kind === "force" && role.direction === "up");
@@ -72,13 +77,13 @@ function readColumn(
   const label = bare ? `column ${index + 1}` : `column ${index + 1} ${quoted(text)}`;
   const where = `line ${line}, ${label}`;
   const named = namedRole(text, name, index, where, mapping, settings);
-  if (named === null) {
-    if (bare || settings.ignore.includes(PATTERN_SIGN)) return null;
-    refuseUnknown(name, where);
-  }
-  const { role, dimension, sign } = named;
   const row = units?.[index] ?? "";
   const option = statementOf(settings.units, text, index + 1);
+  if (named === null) {
+    if (bare || settings.ignore.includes(PATTERN_SIGN)) return null;
+    refuseUnknown(name, stated.trim() || option?.value || row, index + 1, line, where);
+  }
+  const { role, dimension, sign } = named;
   const decided = columnUnit({ heading: stated.trim(), row, option, unitLine }, name, label, where);
   cautions.push(...decided.cautions);
   const { unit } = decided;
@@ -121,6 +126,25 @@ function namedRole(
 
 function isIgnored(text: string, index: number, { ignore }: CsvSettings): boolean {
   return ignore.some((name) => name !== PATTERN_SIGN && isNamed(name, text, index + 1));
+}
+
+/** Refuses a pattern of units that every column it means overrules by its heading: it would be ignored unseen. */
+function refuseUselessPattern(
+  cautions: readonly Caution[],
+  columns: readonly Column[],
+  named: readonly string[],
+  line: number,
+  { units }: CsvSettings,
+): void {
+  const overruled = cautions.filter(({ code }) => code === "heading-over-option");
+  for (const { where = "", values } of overruled) {
+    const meant = columns.filter(
+      ({ index }) => statementOf(units, named[index] as string, index + 1)?.name === values?.pattern,
+    );
+    if (meant.some(({ name }) => !overruled.some((one) => one.where === name))) continue;
+    const label = meant.find(({ name }) => name === where)?.label ?? quoted(where);
+    refuseOption(where, String(values?.file), String(values?.option), `line ${line}, ${label}`);
+  }
 }
 
 /** One caution for all columns of which the same is said. */

@@ -1,6 +1,7 @@
 import type { Recording } from "../../recording/index.js";
 import { fail } from "../../units/index.js";
 import { textDecoder } from "../bytes/textDecoder.js";
+import { bytesHint, typeName } from "../typeName.js";
 import { checkOptions } from "./checkOptions.js";
 import { READ_CSV_DEFAULTS, type ReadCsvOptions } from "./options.js";
 import { recordingOf } from "./recordingOf.js";
@@ -34,7 +35,10 @@ const PART = 1_048_576;
  * Limits: a blank cell is a gap (NaN): normal for centre of pressure, free moment and markers, a `Caution` with line and
  * column for a force. Times must be even within {@link TIME_TOLERANCE}; beside a stated rate they are checked as far as
  * their digits allow. Columns of centre of pressure along the vertical are taken only if zero ({@link ZERO_TOLERANCE}),
- * and dropped. Axis directions are never guessed. Bytes are UTF-8, UTF-16 with a byte order mark, or else Latin-1 with a
+ * and dropped. Points that seem to set thousands apart (`1.613` beside `613`, no number with another count of decimals) are
+ * refused until `decimal` states what they are; where every number without a point is 0, nothing shows it. A force
+ * beyond 100 kN, a length or moment beyond a million m or N m is no recorded one and is refused with its place (judgement of
+ * this library). Axis directions are never guessed. Bytes are UTF-8, UTF-16 with a byte order mark, or else Latin-1 with a
  * `Caution`. Up to {@link LARGEST_TEXT} bytes or characters, a row up to 1 048 576 characters.
  * Source: format of this library; axes as `axisMapping` of the recording states.
  * @param text - The file's text or its bytes; a byte order mark and any line ending pass.
@@ -66,14 +70,9 @@ export function readCsv(text: string | Uint8Array, options: ReadCsvOptions = {})
 }
 
 function refuseType(given: unknown): never {
-  const hint = given instanceof ArrayBuffer ? "; new Uint8Array(buffer) makes one of an ArrayBuffer" : "";
-  fail(
-    "wrong-type",
-    `text is ${given === null ? "null" : typeof given}; a string or a Uint8Array is needed${hint}`,
-    {
-      argument: "text",
-    },
-  );
+  fail("wrong-type", `text is ${typeName(given)}; a string or a Uint8Array is needed${bytesHint(given)}`, {
+    argument: "text",
+  });
 }
 
 function refuseSize(size: number, what: string): never {

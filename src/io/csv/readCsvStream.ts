@@ -1,6 +1,7 @@
 import type { Recording } from "../../recording/index.js";
 import { fail } from "../../units/index.js";
 import { textDecoder } from "../bytes/textDecoder.js";
+import { typeName } from "../typeName.js";
 import { checkOptions } from "./checkOptions.js";
 import type { ReadCsvOptions } from "./options.js";
 import { recordingOf } from "./recordingOf.js";
@@ -15,7 +16,8 @@ import { tableReader } from "./tableReader.js";
  * What follows `readCsv` holds, but for the size.
  * @param parts - The file's bytes in turn; a stream of Node or of a browser's file is one.
  * @param options - As for `readCsv`.
- * @throws GaitKineticsError as {@link readCsv}, as a rejected promise. An error of the stream itself is passed on.
+ * @throws GaitKineticsError as {@link readCsv}, as a rejected promise. An error of the stream itself is passed on as
+ * it is: of a file that is not there, Node's with the code `ENOENT`.
  * @example
  * typeof readCsvStream // "function"
  */
@@ -33,9 +35,13 @@ export async function readCsvStream(
   const decoder = textDecoder();
   for await (const part of parts) {
     if (!(part instanceof Uint8Array)) {
-      fail("wrong-type", `a part is ${typeof part}; a Uint8Array is needed (set no encoding on the stream)`, {
-        argument: "parts",
-      });
+      fail(
+        "wrong-type",
+        `a part is ${typeName(part)}; a Uint8Array is needed (set no encoding on the stream)`,
+        {
+          argument: "parts",
+        },
+      );
     }
     reader.push(decoder.push(part));
   }

@@ -6,6 +6,7 @@ import {
   type Subject,
 } from "../../recording/index.js";
 import { type Caution, fail } from "../../units/index.js";
+import { shownStatement } from "../shownStatement.js";
 import type { Column } from "./columns.js";
 import { markersOf } from "./markersOf.js";
 import type { CsvSettings } from "./options.js";
@@ -71,7 +72,7 @@ function overrule(
     if (inFile !== undefined && inFile !== stated) {
       cautions.push({
         code: "option-over-file",
-        message: `the file states ${key} ${inFile}, the option ${stated}; the option was used`,
+        message: `the file states ${key} ${shownStatement(key, inFile)}, the option ${shownStatement(key, stated)}; the option was used`,
         where: key,
         values: { file: inFile, option: stated },
       });

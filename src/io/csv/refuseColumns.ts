@@ -5,6 +5,7 @@ import type { Column } from "./columns.js";
 import type { CsvSettings } from "./options.js";
 import { AXIS_NAMES, OWN_NAMES } from "./roleOf.js";
 import { splitUnit } from "./splitUnit.js";
+import { unitOrNull } from "./unitOrNull.js";
 import { listed, plainName, quoted } from "./words.js";
 
 /** Refuses a first row of numbers: it names nothing. */
@@ -14,6 +15,18 @@ export function refuseNumbers(names: readonly string[], line: number): void {
     "unreadable-file",
     `line ${line} holds ${quoted(names.join(" "))}; the first row must name the columns, with units, such as "time [s],forward [N],up [N],right [N]"; where the file has no such row state header: 0 and its columns by number, as columns: { "1": "up" }`,
     { argument: "header", where: `line ${line}` },
+  );
+}
+
+/** Refuses the line that tells a table program what divides the cells: it names nothing. */
+export function refuseDelimiterLine([first = "", ...others]: readonly string[], line: number): void {
+  if (!/^sep=.?(?:$|\s)/i.test(first) || others.some((name) => name !== "" && !name.startsWith("sep=")))
+    return;
+  const where = `line ${line}`;
+  fail(
+    "unreadable-file",
+    `${where} holds ${quoted(first)}, a table program's note of what divides the cells, and no names; leave it out with skip: ${line}`,
+    { argument: "skip", where },
   );
 }
 
@@ -65,24 +78,42 @@ export function refuseWithoutUnit(name: string, dimension: Dimension, where: str
   );
 }
 
-/** Refuses a name that stands for nothing. */
-export function refuseUnknown(name: string, where: string): never {
+/** Refuses a name that stands for nothing; `unit`, where one is known, tells what it may stand for. */
+export function refuseUnknown(
+  name: string,
+  unit: string,
+  number: number,
+  line: number,
+  where: string,
+): never {
+  if (name === "") {
+    fail(
+      "unreadable-file",
+      `${where} has no name; where the names stand further down, state skip: ${line}, or leave the column out with ignore: ["${number}"], or say which it is with columns: { "${number}": "up" }`,
+      { argument: "columns", where, values: { given: name } },
+    );
+  }
   fail(
     "unreadable-file",
-    `${where} is no name this reader knows; known are ${OWN_NAMES.join(", ")}, and with axes stated ${AXIS_NAMES}: leave it out with ignore: [${quoted(name)}], or say which it is with columns: { ${quoted(name)}: "${likelyName(name)}" }`,
+    `${where} is no name this reader knows; known are ${OWN_NAMES.join(", ")}, and with axes stated ${AXIS_NAMES}: leave it out with ignore: [${quoted(name)}], or say which it is with columns: { ${quoted(name)}: ${quoted(likelyName(name, unit))} }`,
     { argument: "columns", where, values: { given: name } },
   );
 }
 
 /** What a name most likely stands for, as an example of how to say it. */
-function likelyName(name: string): string {
+function likelyName(name: string, unit: string): string {
   const plain = `_${plainName(name)}_`;
+  const dimension = unitOrNull(unit)?.dimension;
+  const [, base, axis] = /^(.*[^\s_.-])[\s_.-]*([xyz])$/i.exec(name) ?? [];
   if (/time|_t_|stamp/.test(plain)) return "time";
   if (/_(frame|sample|index|row)s?_/.test(plain)) return "sample";
   const across = /right|left|later|medi|_ml_/.test(plain);
   const along = /forward|fore|anter|poster|brak|_ap_/.test(plain);
   if (/cop|pressure/.test(plain)) return across ? "cop_right" : "cop_forward";
-  if (/moment|torque/.test(plain)) return "free_moment";
+  const turns = dimension === "moment" || /moment|torque|_m_?[xyz]\d*_/.test(plain);
+  if (turns) return /free/.test(plain) || !/[xyz]\d*_$/.test(plain) ? "free_moment" : `other:${name}`;
+  if (dimension === "length" && axis !== undefined) return `marker:${base}:${axis.toLowerCase()}`;
+  if (unit !== "" && dimension !== "force") return `other:${name}`;
   if (along) return "forward";
   return across ? "right" : "up";
 }

@@ -1,13 +1,28 @@
 import { fail } from "../../units/index.js";
 import { counted } from "./words.js";
 
-/** Refuses a row of too few cells, or with a cell that is not blank behind the last named column. */
-export function refuseWidth(cells: readonly string[], width: number, line: number): void {
+/**
+ * Refuses a row of too few cells, or with a cell that is not blank behind the last named column. Where commas divide the
+ * cells and there are more than names, each of them a whole number, they may be decimal commas.
+ */
+export function refuseWidth(
+  cells: readonly string[],
+  width: number,
+  line: number,
+  delimiter: string | null,
+): void {
   if (cells.length >= width && cells.slice(width).every((cell) => cell.trim() === "")) return;
   const where = `line ${line}`;
+  const decimals =
+    delimiter === "," && cells.length > width && cells.every((cell) => /^\s*[+-]?\d*\s*$/.test(cell));
+  const hint = !decimals
+    ? ""
+    : width === 1
+      ? `; a decimal comma? State decimal: "," and delimiter: ";"`
+      : `; decimal commas? Write the numbers with a point, or divide the cells by semicolons and state decimal: "," and delimiter: ";"`;
   fail(
     "unreadable-file",
-    `${where} has ${counted(cells.length, "cell")} and the header names ${counted(width, "column")}; every row must have one cell for each`,
+    `${where} has ${counted(cells.length, "cell")} and the header names ${counted(width, "column")}; every row must have one cell for each${hint}`,
     { where, values: { given: cells.length, allowed: width } },
   );
 }

@@ -1,11 +1,11 @@
-import { type Caution, fail } from "../../units/index.js";
+import { fail } from "../../units/index.js";
 import type { Column } from "./columns.js";
 import { scaled } from "./scaled.js";
 import type { Table } from "./tableReader.js";
 import { type TimeGrid, timeGrid } from "./timeGrid.js";
 import { counted, quoted } from "./words.js";
 
-/** Rows behind which a time that rises by 1 s a row is taken for a counter of samples. */
+/** Rows behind which a time that rises by 1 s a row is taken for a counter of samples, whatever its heading says. */
 const COUNTED_ROWS = 50;
 
 /** Finds rate and start of a table: by its time column, the stated rate, or both. */
@@ -27,10 +27,8 @@ export function sampleGrid(table: Table, stated: number | null): TimeGrid {
   const times = values[find("time")] as Float64Array;
   const rising = time.factor >= 1 && rows > 1 && isCounter(times);
   if (rising && stated !== null && stated * time.factor !== 1) refuseCounter(time, times, lineOf, stated);
-  const counts = rising && stated === null && rows >= COUNTED_ROWS;
-  if (counts && !time.ownUnit) refuseCounter(time, times, lineOf, stated);
-  const grid = timeGrid(scaled(times, time, lineOf), stated, whereOf(time));
-  return counts ? { ...grid, cautions: [...grid.cautions, countingCaution(time, grid)] } : grid;
+  if (rising && stated === null && rows >= COUNTED_ROWS) refuseCounter(time, times, lineOf, stated);
+  return timeGrid(scaled(times, time, lineOf), stated, whereOf(time));
 }
 
 function isCounter(times: Float64Array): boolean {
@@ -54,7 +52,7 @@ function checkCounter(counts: Float64Array, whereOf: (row: number) => string): v
 }
 
 function refuseCounter(
-  { label, name }: Column,
+  { label, name, ownUnit, factor }: Column,
   times: Float64Array,
   lineOf: (row: number) => number,
   stated: number | null,
@@ -63,20 +61,11 @@ function refuseCounter(
   const as = `columns: { ${quoted(name)}: "sample" }`;
   const advice =
     stated === null
-      ? `state sampleRate, in Hz, and ${as}`
+      ? `state sampleRate, in Hz, and ${as}${ownUnit ? `; where it is a time, as its heading says, state the rate of ${Number((1 / factor).toPrecision(6))} Hz alone` : ""}`
       : `it does not fit the stated rate of ${stated} Hz as a time; state ${as}`;
   fail(
     stated === null ? "missing-value" : "uneven-time",
     `${where} rises by 1 from row to row, from ${times[0]} to ${times.at(-1)}, and seems to count samples; ${advice}`,
     { argument: stated === null ? "sampleRate" : "time", where },
   );
-}
-
-function countingCaution({ label, name }: Column, { sampleRate }: TimeGrid): Caution {
-  return {
-    code: "time-counts-samples",
-    message: `${label} rises by exactly 1 from row to row, which gives ${sampleRate} Hz; if it counts samples, state sampleRate and columns: { ${quoted(name)}: "sample" }`,
-    where: name,
-    values: { sampleRate },
-  };
 }

@@ -103,13 +103,13 @@ export function tableReader(settings: CsvSettings): TableReader {
     if (columns === null && heading.take(cells, at, delimiter === " ")) return;
     const { columns: read, width } = columns ?? open(cells.length, at);
     if (blankLine > 0) refuseBlankLine(blankLine);
-    if (cells.length !== width) refuseWidth(cells, width, at);
+    if (cells.length !== width) refuseWidth(cells, width, at, delimiter);
     map.add(rows, at);
     const arrays = (values as GrowingColumns).withRoom(rows);
     const reader = numbers as NumberReader;
     for (let k = 0; k < read.length; k++) {
       const { index, label } = read[k] as Column;
-      (arrays[k] as Float64Array)[rows] = reader.read(cells[index] as string, label, at);
+      (arrays[k] as Float64Array)[rows] = reader.read(cells[index] as string, k, label, at);
     }
     rows++;
   };

@@ -1,4 +1,5 @@
 import { type Caution, fail } from "../../units/index.js";
+import { refuseUneven } from "./refuseUneven.js";
 
 /**
  * How far a time stamp may lie from the even grid between the first and the last, and how far two successive stamps
@@ -77,9 +78,10 @@ function checkGrid(times: Float64Array, rate: number, whereOf: (index: number) =
     const off = Math.abs(periods - i);
     const step = ((times[i] as number) - (times[i - 1] as number)) * rate;
     if (off > TIME_TOLERANCE || Math.abs(step - 1) > TIME_TOLERANCE) {
-      refuse(
-        `${whereOf(i)}: time ${times[i]} s is ${step.toFixed(2)} sampling periods after the row above and ${off.toFixed(2)} off the even grid of the rate of ${Number(rate.toPrecision(6))} Hz that first and last time give; up to ${TIME_TOLERANCE} is allowed. Even the samples out first, or leave the time out with ignore and state sampleRate`,
+      refuseUneven(
+        times,
         i,
+        `is ${step.toFixed(2)} sampling periods after the row above and ${off.toFixed(2)} off the even grid of the rate of ${Number(rate.toPrecision(6))} Hz that first and last time give; up to ${TIME_TOLERANCE} is allowed`,
         whereOf,
       );
     }
@@ -118,11 +120,8 @@ function checkStated(
   for (let i = 1; i <= last; i++) {
     const step = ((times[i] as number) - (times[i - 1] as number)) * rate;
     if (Math.abs(step - 1) > allowed) {
-      refuse(
-        `${whereOf(i)}: time ${times[i]} s is ${step.toFixed(2)} sampling periods of ${name} after the row above; 1 is needed, within ${Number(allowed.toPrecision(3))}: even the samples out first, or leave the time out with ignore`,
-        i,
-        whereOf,
-      );
+      const off = `is ${step.toFixed(2)} sampling periods of ${name} after the row above; 1 is needed, within ${Number(allowed.toPrecision(3))}`;
+      refuseUneven(times, i, off, whereOf);
     }
     largest = Math.max(largest, Math.abs(((times[i] as number) - startTime) * rate - i));
   }

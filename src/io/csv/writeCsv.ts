@@ -129,8 +129,7 @@ function rowsOf(
 }
 
 function cellOf(value: number): string {
-  if (Number.isNaN(value)) return "";
-  return Object.is(value, -0) ? "-0" : String(value);
+  return Number.isNaN(value) ? "" : String(value);
 }
 
 type Statements = Pick<Recording, "sampleRate" | "subject" | "speed" | "surface" | "grade" | "firstFoot">;

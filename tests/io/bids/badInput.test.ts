@@ -144,6 +144,13 @@ describe("refused, with the place and what is allowed", () => {
       'channel "Fz"',
       /"furlong" is no known unit/,
     ],
+    [
+      "2026-11-25: a channel called force in a unit that is none stopped the file without a way out",
+      filesOf(["force_temperature n/a MISC plate degC", "EMG n/a MISC leg V"], "1\t2"),
+      "unknown-unit",
+      'channel "force_temperature"',
+      /"degC" is no known unit.*keep it apart with columns: \{ "force_temperature": "other" \}$/,
+    ],
     ["a position in newtons", filesOf(["h z POS heel N"], "1"), "unit-mismatch", "h", /position in "N"/],
     [
       "a position without a unit",

@@ -240,6 +240,39 @@ describe("rate and start", () => {
     expect(() => timed(stamps)).toThrow(expect.objectContaining({ code: "uneven-time", argument: "motion" })),
   );
 
+  // 2026-11-25: only the distance from the grid was looked at, so that dropped samples became a rate of their own.
+  const thousand = { TaskName: "run", SamplingFrequency: 1000 };
+  const full = even(1000, 2001);
+  it.each<[string, readonly number[], RegExp]>([
+    [
+      "one of 2001 samples dropped in the middle (read as 999.5 Hz)",
+      full.filter((_, i) => i !== 1000),
+      /^row 1001: time 3\.001 s is 2\.00 sampling periods after the row above, and 1\.00 off the even grid of 1000 Hz/,
+    ],
+    [
+      "100 of 2001 samples dropped evenly (read as 950 Hz)",
+      full.filter((_, i) => i % 20 !== 10),
+      /^row 11: time 2\.011 s is 2\.00 sampling periods/,
+    ],
+    [
+      "steps of 1.4, 0.2, 1.8 and 0.2 periods, all near the grid",
+      full.map((time, i) => time + [0, 0.0004, -0.0004, 0.0004][i % 4]!),
+      /^row 3: .* is 0\.20 sampling periods after the row above/,
+    ],
+    ["a row without a time", full.map((time, i) => (i === 7 ? Number.NaN : time)), /^row 8: it has no time/],
+  ])("2026-11-25: %s is refused", (_, stamps, message) =>
+    expect(() => timed(stamps, thousand)).toThrow(
+      expect.objectContaining({ code: "uneven-time", message: expect.stringMatching(message) }),
+    ),
+  );
+  it("stamps of three decimals at 300 Hz lie within the tolerance", () => {
+    const stamps = even(300).map((time) => Number(time.toFixed(3)));
+    expect(timed(stamps, { TaskName: "run", SamplingFrequency: 300 })).toMatchObject({
+      sampleRate: 300,
+      cautions: [],
+    });
+  });
+
   it("an effective rate that differs is said; a missing task name too", () =>
     expect(codesOf(timed(even(100), { SamplingFrequency: 100, SamplingFrequencyEffective: 99 }))).toEqual([
       "missing-metadata",

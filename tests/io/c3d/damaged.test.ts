@@ -22,10 +22,11 @@ const pointing = (name: string, step: (own: number) => number) => {
 
 describe("a file that is none, or not whole", () => {
   it("is refused when empty, short or of another format", () => {
-    refused(new Uint8Array(0), /0 bytes/);
+    refused(new Uint8Array(0), /has 0 bytes/);
+    refused(new Uint8Array(1), /has 1 byte;/);
     refused(small.subarray(0, 300), /300 bytes/);
     refused(new Uint8Array(1024).fill(32), /byte 2: it is 32/);
-    refused(small.subarray(0, 512), /blocks 2 to 1/);
+    refused(small.subarray(0, 512), /512 bytes; a C3D file has at least two blocks/);
   });
   it("is refused at every length below its own, with the frame that is cut", () => {
     const { length } = small;

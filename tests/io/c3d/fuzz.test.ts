@@ -32,8 +32,24 @@ it("1500 seeded inputs are read whole or refused by the library's own error, eac
   expect([...codes.keys()]).toEqual(expect.arrayContaining(["unknown-axes", "conflict"]));
 });
 
+/** Largest distance of numbers that went through 32 bits, in units of what those bits hold; infinite where only one is NaN. */
+function roundings(one: Float64Array, two: Float64Array | undefined, offset = 0): number {
+  if (one.length !== two?.length) return Number.POSITIVE_INFINITY;
+  let largest = 0;
+  for (const [i, a] of one.entries()) {
+    const b = two[i] as number;
+    if (Object.is(a, b) || a === b) continue;
+    // A stored number is value ÷ scale + offset: 24 bits of that sum; below 2^-120 the DEC form has no more numbers.
+    const size = Math.abs(a - b) / (2 ** -23 * (Math.abs(a) + Math.abs(offset)) + 2 ** -120);
+    if (!(size <= largest)) largest = Number.isNaN(size) ? Number.POSITIVE_INFINITY : size;
+  }
+  return largest;
+}
+
+// 2026-11-25: only the counts and the gaps of x were compared, so that wrong numbers would have passed.
 it("what is read of 500 of them can be written and reads back with the same numbers, or is refused", () => {
   let written = 0;
+  let numbers = 0;
   for (let seed = 0; seed < 500; seed++) {
     const { bytes } = c3dFuzzInput(seed);
     outcome(() => {
@@ -44,9 +60,21 @@ it("what is read of 500 of them can be written and reads back with the same numb
         [back.frames, back.firstFrame, back.points.length, back.analogue.channels.length],
         `seed ${seed}`,
       ).toEqual([file.frames, file.firstFrame, file.points.length, file.analogue.channels.length]);
-      for (const [k, { x }] of file.points.entries())
-        expect(back.points[k]?.x.map(Number.isNaN as never)).toEqual(x.map(Number.isNaN as never));
+      for (const [k, point] of file.points.entries()) {
+        for (const axis of ["x", "y", "z"] as const) {
+          const distance = roundings(point[axis], back.points[k]?.[axis]);
+          expect(distance, `seed ${seed}, point ${k + 1}, ${axis}`).toBeLessThanOrEqual(1);
+          numbers += point[axis].length;
+        }
+      }
+      for (const [k, { samples, scale, offset }] of file.analogue.channels.entries()) {
+        const shift = offset * scale * file.analogue.generalScale;
+        const distance = roundings(samples, back.analogue.channels[k]?.samples, shift);
+        expect(distance, `seed ${seed}, channel ${k + 1}`).toBeLessThanOrEqual(2);
+        numbers += samples.length;
+      }
     });
   }
   expect(written).toBeGreaterThan(100);
+  expect(numbers).toBeGreaterThan(10_000);
 });

@@ -122,7 +122,7 @@ export function c3dFuzzInput(seed: number): C3dFuzzInput {
     ...(below(16) > 0 && { axes: pick(AXES, below) }),
     ...(below(8) === 0 && { lengthUnit: "mm" }),
     ...(below(8) === 0 && { mass: 70 }),
-    ...(below(8) === 0 && { units: { Fz: "N", FX1: "kN" } }),
+    ...(below(8) === 0 && { units: { "F*": "N", FX1: "lbf" } }),
   };
   return { bytes, options };
 }

@@ -79,10 +79,7 @@ describe("standard sample set 10, type 4", () => {
     expect(recording.platforms?.[0]?.calibration?.[0]?.[0]).toBeCloseTo(1.527, 5);
   });
   it("moment rows in N m/V are told as well", () => {
-    const cal = four.groups
-      .find(({ name }) => name === "FORCE_PLATFORM")
-      ?.parameters.find(({ name }) => name === "CAL_MATRIX");
-    const metres = ((cal?.data ?? []) as number[]).map((value, k) => (k % 6 < 3 ? value : value / 1000));
+    const metres = cal.map((value, k) => (k % 6 < 3 ? value : value / 1000));
     const file = changed(four, { "FORCE_PLATFORM:CAL_MATRIX": { data: metres } });
     expect(plate(file).calibration?.[3]?.[3]).toBeCloseTo(0.741871, 5);
   });
@@ -103,6 +100,136 @@ describe("standard sample set 10, type 4", () => {
     expect(codes(recording)).toContain("platform-incomplete");
   });
 });
+
+const cal = four.groups
+  .find(({ name }) => name === "FORCE_PLATFORM")
+  ?.parameters.find(({ name }) => name === "CAL_MATRIX")?.data as readonly number[];
+
+describe("2026-11-25: a matrix of another size was read as one of 6 × 6", () => {
+  /** The 6 × 6 numbers, by columns, at the beginning of each of two larger matrices, −999 around them. */
+  const within = (rows: number, columns: number) => ({
+    data: Array.from({ length: rows * columns * 2 }, (_, at) => {
+      const [row, column] = [at % rows, Math.floor(at / rows) % columns];
+      return row < 6 && column < 6 ? (cal[row + 6 * column] as number) : -999;
+    }),
+    dimensions: [rows, columns, 2],
+  });
+  it.each([
+    [8, 8],
+    [6, 8],
+    [8, 6],
+  ])(
+    "the 6 × 6 at the beginning of %i × %i, as files with platforms of several types have, is the matrix",
+    (rows, columns) => {
+      const file = changed(four, { "FORCE_PLATFORM:CAL_MATRIX": within(rows, columns) });
+      expect(plate(file).calibration).toEqual(plate(four).calibration);
+    },
+  );
+  it("the second platform has the second matrix", () => {
+    const twice = Object.fromEntries(
+      ["CHANNEL", "CORNERS", "ORIGIN", "TYPE"].map((name) => {
+        const own = four.groups
+          .find((group) => group.name === "FORCE_PLATFORM")
+          ?.parameters.find((one) => one.name === name) as { readonly data: readonly number[] };
+        return [`FORCE_PLATFORM:${name}`, { data: [...own.data, ...own.data] }];
+      }),
+    );
+    const matrix = within(8, 8);
+    matrix.data.fill(-999, 0, 64);
+    const file = changed(four, {
+      ...twice,
+      "FORCE_PLATFORM:USED": { data: [2] },
+      "FORCE_PLATFORM:CAL_MATRIX": matrix,
+    });
+    expect(plate(file, {}, 1).calibration).toEqual(plate(four).calibration);
+  });
+  it.each([[[6, 5, 1]], [[4, 9, 1]], [[36]], [[]]])(
+    "of dimensions %j there is none: it is said",
+    (dimensions) => {
+      const recording = c3dToRecording(
+        changed(four, { "FORCE_PLATFORM:CAL_MATRIX": { data: cal.slice(0, 36), dimensions } }),
+        STEP,
+      );
+      expect(recording.platforms).toBeUndefined();
+      const caution = recording.cautions.find(({ code }) => code === "platform-incomplete");
+      expect(caution?.message).toContain(
+        `CAL_MATRIX of dimensions ${dimensions.join(" × ") || "none"}; type 4 needs`,
+      );
+    },
+  );
+  it("with fewer matrices than platforms, that is said", () => {
+    const file = changed(four, {
+      "FORCE_PLATFORM:CAL_MATRIX": { data: cal.slice(0, 30), dimensions: [6, 6, 1] },
+    });
+    const { cautions } = c3dToRecording(file, STEP);
+    expect(cautions.map(({ message }) => message).join()).toContain("is not among the matrices of");
+  });
+});
+
+describe("2026-11-25: a wrong unit of moments put the load a thousand times too far or too near, without a word", () => {
+  /** The type 2 file, whose moments are N mm, with other units, scaled samples and parameters. */
+  const stated = (unit: string, factor: number, changes: Parameters<typeof changed>[1] = {}) =>
+    changed(
+      {
+        ...two,
+        analogue: {
+          ...two.analogue,
+          channels: two.analogue.channels.map((one, k) =>
+            k < 3 ? one : { ...one, unit, samples: one.samples.map((value) => value * factor) },
+          ),
+        },
+      },
+      changes,
+    );
+  const doubts = (file: C3dFile, options = {}) =>
+    c3dToRecording(file, { ...STEP, ...options }).cautions.filter(({ code }) => code.endsWith("-doubtful"));
+  it("the file as it is, and a plate that nobody loads, raise no doubt", () => {
+    expect(doubts(two)).toEqual([]);
+    expect(doubts(four)).toEqual([]);
+    const channels = two.analogue.channels.map((one) => ({
+      ...one,
+      samples: one.samples.map((x) => x / 1e3),
+    }));
+    expect(doubts({ ...stated("Nm", 1), analogue: { ...two.analogue, channels } })).toEqual([]);
+  });
+  it("N m on moments in N mm", () => {
+    const [caution, ...more] = doubts(stated("Nm", 1));
+    expect(more).toEqual([]);
+    expect(caution?.code).toBe("moment-unit-doubtful");
+    expect(caution?.message).toMatch(/lie \d{5,6} mm from the transducer.*units: \{ "MX1": "N mm" \}/);
+    const units = { MX1: "N mm", MY1: "N mm", MZ1: "N mm" };
+    expect(doubts(stated("Nm", 1), { units })).toEqual([]);
+  });
+  it("N mm on moments in N m", () => {
+    const [caution] = doubts(stated("Nmm", 0.001));
+    expect(caution?.code).toBe("moment-unit-doubtful");
+    expect(caution?.message).toMatch(/lie 0\.\d+ mm from the transducer.*units: \{ "MX1": "N m" \}/);
+  });
+  it("no moments at all count as in the middle only of a transducer that lies below the surface", () => {
+    expect(doubts(stated("Nmm", 0))).toHaveLength(1);
+    expect(doubts(stated("Nmm", 0, { "FORCE_PLATFORM:ORIGIN": { data: [0, 0, 0] } }))).toEqual([]);
+  });
+  it("a matrix of type 4 that fits neither unit", () => {
+    const data = cal.map((value, k) => (k % 6 < 3 ? value : value * 1000));
+    const [caution] = doubts(changed(four, { "FORCE_PLATFORM:CAL_MATRIX": { data } }));
+    expect(caution).toMatchObject({ code: "moment-unit-doubtful" });
+    expect(caution?.message).toContain("check its CAL_MATRIX");
+  });
+  it("a centre of pressure (type 1) in metres that holds millimetres", () => {
+    const metres = changed(stated("m", 1), { "FORCE_PLATFORM:TYPE": { data: [1] } });
+    const [caution] = doubts(metres);
+    expect(caution?.code).toBe("centre-of-pressure-doubtful");
+    expect(caution?.message).toContain("check the unit of its centre of pressure");
+  });
+  it("sensors (type 3) whose spacings are in millimetres leave the platform out, as before", () => {
+    const three = parsed("standard/type-3-120.c3d");
+    const spaced = (...data: number[]) =>
+      c3dToRecording(changed(three, { "FORCE_PLATFORM:ORIGIN": { data, dimensions: [3, 1] } }), STEP);
+    expect(codes(spaced(0.12, 0.2, -0.05))).toEqual([]);
+    expect(codes(spaced(120, 200, -50))).toEqual(["platform-incomplete"]);
+  });
+});
+
 describe("units", () => {
   const small = parsed("worked/intel_float.c3d");
   it("of forces and moments are read as files write them", () => {
@@ -111,13 +238,18 @@ describe("units", () => {
         ...two,
         analogue: {
           ...two.analogue,
-          channels: two.analogue.channels.map((one, k) => ({ ...one, unit: k < 3 ? force : moment })),
+          channels: two.analogue.channels.map((one, k) => ({
+            ...one,
+            unit: k < 3 ? force : moment,
+            // Forces of the same size, whatever the unit.
+            samples: k < 3 ? one.samples.map((value) => value / forces) : one.samples,
+          })),
         },
       };
       const { channels } = plate(file);
       expect(
-        (channels[2]?.samples[1644] as number) / (two.analogue.channels[2]?.samples[1644] as number),
-      ).toBeCloseTo(forces, 12);
+        (channels[2]?.samples[1644] as number) / (file.analogue.channels[2]?.samples[1644] as number),
+      ).toBeCloseTo(forces, 9);
       expect(
         (channels[3]?.samples[1644] as number) / (two.analogue.channels[3]?.samples[1644] as number),
       ).toBeCloseTo(moments, 12);

@@ -302,6 +302,26 @@ describe("columns", () => {
     );
   });
 
+  // 2026-11-25: what the sign stands for was taken to be a marker or an axis alone, and "*@1" refused.
+  it("2026-11-25: a pattern's sign may stand for a whole name, an axis or a piece of a name, with a plate behind", () => {
+    const text = "1:Fz [N],2:Fz [N],1:Fx [N],a forward [m]\n700,10,3,0.1";
+    const columns = { "1:*": "*@1", "2:F*": "F*@2", "a *": "cop_*@1" };
+    const axes = { x: "forward", y: "left", z: "up" } as const;
+    const { channels } = readCsv(text, { sampleRate: 1, axes, columns });
+    expect(channels.map(({ quantity, direction, plate }) => [quantity, direction, plate])).toEqual([
+      ["force", "up", "1"],
+      ["force", "up", "2"],
+      ["force", "forward", "1"],
+      ["centre-of-pressure", "forward", "1"],
+    ]);
+    const bare = readCsv("L up [N],L right [N]\n1,2", { sampleRate: 1, columns: { "L *": "*" } });
+    expect(bare.channels.map(({ direction }) => direction)).toEqual(["up", "right"]);
+    for (const word of ["q*", "*@", "force of *", "down*"]) {
+      const error = refusal(() => readCsv(text, { sampleRate: 1, columns: { "1:*": word } }));
+      expect([error.code, error.argument]).toEqual(["out-of-range", "columns"]);
+    }
+  });
+
   it("left out by a pattern", () => {
     const recording = readCsv("up [N],EMG 1,EMG 2\n1,a,b", { sampleRate: 1, ignore: ["EMG*"] });
     expect(force(recording, "up")).toEqual([1]);

@@ -1,4 +1,4 @@
-import { expect, it } from "vitest";
+import { describe, expect, it } from "vitest";
 import { type ReadCsvOptions, readCsv } from "../../../src/io/index.js";
 import { refusal } from "./fixtures.js";
 
@@ -43,11 +43,47 @@ it("a counter is refused as a time where the caller alone says that it is one", 
   expect(error.message).toContain("seems to count samples");
 });
 
-it("a counter that the file itself calls seconds passes, with a caution", () => {
-  const recording = read(counts);
-  expect(recording.sampleRate).toBe(1);
-  expect(recording.cautions.map(({ code }) => code)).toEqual(["time-counts-samples"]);
+it("2026-11-25: a counter under `time [s]` was read at 1 Hz, and contacts lasted 300 s; it is refused", () => {
+  const error = refusal(() => read(counts));
+  expect(error).toMatchObject({ code: "missing-value", argument: "sampleRate" });
+  expect(error.message).toBe(
+    'line 2, column 1 "time [s]" rises by 1 from row to row, from 1 to 120, and seems to count samples; state sampleRate, in Hz, and columns: { "time": "sample" }; where it is a time, as its heading says, state the rate of 1 Hz alone',
+  );
+  expect(read(counts, { sampleRate: 250, columns: { time: "sample" } }).sampleRate).toBe(250);
   expect(read(counts, { sampleRate: 1 }).cautions).toEqual([]);
+  // Few rows may be anything.
+  expect(read(counts.slice(0, 10)).sampleRate).toBe(1);
+});
+
+describe("2026-11-25: a gap was named at the first row off a grid that it had bent itself, with advice that hides it", () => {
+  const even = Array.from({ length: 2000 }, (_, i) => (i / 1000).toFixed(3));
+  const gap = even.filter((_, i) => i < 1498 || i > 1698);
+  const all = "give each a row with its time and blank cells, or cut the file there and take one part";
+
+  it("the row behind it is named, and what is missing", () => {
+    const error = refusal(() => read(gap));
+    expect(error).toMatchObject({ code: "uneven-time", where: 'line 1500, column 1 "time [s]"' });
+    expect(error.message).toBe(
+      `line 1500, column 1 "time [s]": time is 0.202 s after the row above, 202 sampling periods of 0.001 s: 201 rows are missing there; ${all}`,
+    );
+    expect(error.values).toMatchObject({ missing: 201, gaps: 1 });
+  });
+  it("so it is beside a stated rate, and with several gaps the longest", () => {
+    expect(refusal(() => read(gap, { sampleRate: 1000 })).where).toContain("line 1500");
+    const several = even.filter((_, i) => i % 20 !== 7 && (i < 900 || i > 904));
+    const error = refusal(() => read(several));
+    expect(error.message).toContain("line 857,");
+    expect(error.message).toMatch(/5 rows are missing there, and at \d+ other places shorter or as long/);
+  });
+  it("leaving the time out is offered where no step is far off, and only there", () => {
+    const drifting = Array.from({ length: 400 }, (_, i) => i / 100 + (i / 100) ** 2 / 20);
+    expect(refusal(() => read(drifting)).message).toContain("or leave the time out with ignore");
+    const torn = Array.from({ length: 40 }, (_, i) => i + ([0, 0.4, -0.4, 0.4][i % 4] as number));
+    for (const times of [gap, torn]) {
+      expect(refusal(() => read(times)).message).not.toContain("ignore");
+    }
+    expect(refusal(() => read(torn)).message).toContain("find out what the recorder did there");
+  });
 });
 
 it("milliseconds that rise by 1 are no counter", () => {

@@ -32,7 +32,8 @@ const recordingOf = (channels: readonly Channel[], rest: Partial<Recording> = {}
 const label = fc
   .string({ unit: "grapheme", minLength: 1, maxLength: 10 })
   .filter((text) => text === text.trim() && text !== "" && !/[\r\n\0\ud800-\udfff]/.test(text));
-const number = fc.double({ noNaN: true, noDefaultInfinity: true });
+/** −0 comes back as 0. */
+const number = fc.double({ min: -100_000, max: 100_000, noNaN: true }).map((value) => value + 0);
 const series = (length: number) =>
   fc.array(fc.oneof({ weight: 9, arbitrary: number }, { weight: 1, arbitrary: fc.constant(Number.NaN) }), {
     minLength: length,
