@@ -16,6 +16,7 @@ import {
   addReadingOptions,
   addRecordingOptions,
 } from "./options/inputOptions.js";
+import { once } from "./options/once.js";
 import { folder, whole } from "./options/readers.js";
 import type { Terminal } from "./terminal.js";
 
@@ -50,7 +51,8 @@ is in a file, and what must be stated of it, says
 const CONVERT = `
 The ending of <out> says the format:
   name.csv    the library's own table
-  name.c3d    C3D
+  name.c3d    C3D, whose numbers are of 32 bits: seven digits are kept; where the
+              recording states no force platform, one is written, and said
   sub-01_task-running_tracksys-force_motion.tsv
               Motion-BIDS; its _channels.tsv, _motion.json and _channels.json
               are written beside it, events and markers of another rate in files
@@ -61,11 +63,12 @@ Force platforms stay as recorded in C3D and Motion-BIDS. In a table, and in
 every format where an option of the force step is given (--plates to
 --origin-sign), they become the force of the ground on the runner, forward, up,
 right, just as analyse computes it before it filters: offset and drift are taken
-off; with --offset none --drift never they are not. What was done, and what the
-format does not hold, is said on standard error, one line each.
+off; with --offset none --drift never they are not. What is written so is
+analysed with --offset none, or an offset is taken off twice. What was done, and
+what the format does not hold, is said on standard error, one line each.
 
-A file that is there is replaced only with --overwrite, and never the one that
-is read. Files are written whole or not at all.
+A file that is there is replaced only with --overwrite, and never one that is
+read-only, nor the one that is read. Files are written whole or not at all.
 `;
 
 const BOTH = `
@@ -123,14 +126,14 @@ export function buildProgram(terminal: Terminal): Command {
   compareCommand
     .addOption(
       new Option("--minimum-strides <number>", "fewest strides a reading needs (default 20)").argParser(
-        whole(2),
+        once(whole(2)),
       ),
     )
     .addOption(
       new Option(
         "--minimum-strides-correlated <number>",
         "the same where successive strides are correlated (default 40)",
-      ).argParser(whole(2)),
+      ).argParser(once(whole(2))),
     );
   addOutputOptions(compareCommand, "the difference of every metric");
   compareCommand.action((baseline, changed, options) => compare({ baseline, changed }, options, terminal));
@@ -162,7 +165,7 @@ export function buildProgram(terminal: Terminal): Command {
   program
     .command("demo")
     .description("two synthetic recordings, written, compared and reported")
-    .addOption(new Option("--out <folder>", "where to write").argParser(folder).default(DEMO_FOLDER))
+    .addOption(new Option("--out <folder>", "where to write").argParser(once(folder)).default(DEMO_FOLDER))
     .addHelpText("after", health)
     .action((options) => demo(options, terminal));
 

@@ -2,6 +2,7 @@ export { describeC3d } from "./description/describeC3d.js";
 export { describeRecording } from "./description/describeRecording.js";
 export type {
   DescribedChannel,
+  DescribedColumn,
   DescribedMarker,
   DescribedMarkers,
   DescribedPlatform,

@@ -43,7 +43,7 @@ describe("files: exit 1", () => {
     [
       "uneven time",
       table((rows) => rows.filter((_, i) => i < 300 || i > 340)),
-      [/even grid/, /up to 0.5 is allowed/],
+      [/line 302/, /41 rows are missing there/],
     ],
     [
       "NaN",

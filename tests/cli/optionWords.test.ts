@@ -47,3 +47,49 @@ it.each([
   ],
   ["mass is 700 kg", "mass is 700 kg"],
 ])("%s", (message, words) => expect(optionWords(message)).toBe(words));
+
+it.each([
+  ['points up or down, or verticalForce: "optional" for a table of other things', "points up or down"],
+  ['and 86 (mips), state it as processor: "intel" if the mark is wrong', "and 86 (mips)"],
+  ["was recorded (missing states other words)", "was recorded (--missing states other words)"],
+  ["for a missing value is stated by missing", "for a missing value is stated by --missing"],
+  ["coverThickness is 10 m; it must", "--cover-thickness is 10 m; it must"],
+  ['sides names "3"; the plates', '--sides names "3"; the plates'],
+  [
+    'tracksys and markersTracksys are both "markers"; each system needs its own',
+    `tracksys is "markers", the name of the markers' own system; give another`,
+  ],
+  [
+    'state forceOn "platform" or "runner", whose force',
+    "state --force-on ground or --force-on runner, whose force",
+  ],
+  [
+    "is it in mm? State its unit",
+    "is it in mm? Correct the unit in its heading, or state it with --units where the heading has none",
+  ],
+  ["is arbitrary; state the first foot", "is arbitrary; state --first-foot"],
+  ["by the axes stated; check axes", "by the axes stated; check --axes"],
+])("2026-11-25: words of code stood in messages of the command line: %s", (message, words) =>
+  expect(optionWords(message)).toBe(words),
+);
+
+it.each([
+  ['with ignore: ["time [s];up"]', 'with --ignore "time [s];up"'],
+  ['by ignore: ["a", "b"]', 'by --ignore "a,b"'],
+  [
+    'column 2 "" is no name: ignore: [""], or columns: { "": "up" }',
+    'column 2 "" is no name: --ignore "2", or --columns 2=up',
+  ],
+  ['column 3 "a, b" states no unit: units: { "a, b": "N" }', 'column 3 "a, b" states no unit: --units 3=N'],
+])("2026-11-25: suggestions that the command line refuses: %s", (message, words) =>
+  expect(optionWords(message)).toBe(words),
+);
+
+it.each([
+  ["lies -0.02160000038146973 m above", "lies -0.0216 m above"],
+  ["mass 82.7, the option 82.55381134000001; the", "mass 82.7, the option 82.55381; the"],
+  ['"0.02160000038146973" is no number', '"0.02160000038146973" is no number'],
+  ["run-1.234567891234.csv: line 2", "run-1.234567891234.csv: line 2"],
+])("2026-11-25: numbers with all digits of the machine: %s", (message, words) =>
+  expect(optionWords(message)).toBe(words),
+);

@@ -171,3 +171,15 @@ describe("descriptionText", () => {
     expect(bare).toMatch(/^Trial +nothing stated$/m);
   });
 });
+
+it("2026-11-25: a command line is set so that a shell takes it, no word of it cut", () => {
+  const commandLine = `gait-kinetics analyse ${"a".repeat(60)}.csv --units "Ty=N mm,Fx=N" --rate "? Hz"`;
+  const text = descriptionText({ ...describeRecording(recording), toState: ["something"], commandLine });
+  expect(text).toMatch(/put a number where a \? stands/);
+  const lines = text.split("\n");
+  const first = lines.findIndex((line) => line.startsWith("  gait-kinetics"));
+  const shown = lines.slice(first, lines.indexOf("", first));
+  expect(shown.length).toBeGreaterThan(1);
+  expect(shown.slice(0, -1).every((line) => line.endsWith(" \\"))).toBe(true);
+  expect(shown.map((line) => line.replace(/ \\$/, "").trim()).join(" ")).toBe(commandLine);
+});

@@ -16,7 +16,7 @@ describe("a trial as text", () => {
     expect(text).toContain("74 contacts, 36 strides in 30 s at 300 Hz");
     expect(text).toContain("1 contact cut by the ends");
     expect(text).toContain("80 kg stated, 77.1 kg by force");
-    expect(text).toContain("2.5 m/s, on a belt, level");
+    expect(text).toContain("2.5 m/s, on a belt, taken as level");
     expect(text).toContain("low-pass 50 Hz");
     expect(lines(text)).toContainEqual(expect.stringMatching(/^Contact threshold +20 N/));
   });
@@ -96,7 +96,7 @@ it("says plainly that neither mass, speed nor surface is known", () => {
   };
   const text = trialText({ ...own, settings });
   expect(text).toMatch(/Mass +not stated, not known by force/);
-  expect(text).toMatch(/Speed +not stated, surface not stated, level/);
+  expect(text).toMatch(/Speed +not stated, surface not stated, taken as level/);
 });
 
 it("refuses an option it does not know", () => {
@@ -129,3 +129,14 @@ it("property: whatever text a file brings, no line exceeds 80 columns and nothin
       },
     ),
   ));
+
+it("2026-11-25: two contacts were called a stride beside a stride time that no whole stride gave", () => {
+  const own = exampleTrial();
+  const contacts = own.contacts.slice(0, 2);
+  const pair = trialText({ ...own, contacts, summary: { ...own.summary, strides: 1 } });
+  expect(pair).toMatch(/^Analysed +\d contacts?, 1 pair of contacts in/m);
+  expect(pair).toMatch(/^± one standard deviation between pairs of contacts;/m);
+  const none = trialText({ ...own, contacts, summary: { ...own.summary, strides: 0 } });
+  expect(none).toMatch(/^Analysed +\d contacts?, 0 strides in/m);
+  expect(none).toMatch(/^± one standard deviation between contacts;/m);
+});

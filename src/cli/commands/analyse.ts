@@ -1,6 +1,7 @@
 import { stepsToCsv, writeJson } from "../../exchange/index.js";
 import { trialHtml, trialText } from "../../report/index.js";
 import { analyseTrial } from "../../trial/index.js";
+import { explainingNoContact } from "../input/explainingNoContact.js";
 import { naming } from "../input/naming.js";
 import { readGround } from "../input/readGround.js";
 import { recordingName } from "../input/recordingName.js";
@@ -15,7 +16,8 @@ import type {
 } from "../options/inputOptions.js";
 import { progress } from "../output/progress.js";
 import { refuseOverInput } from "../output/refuseOverInput.js";
-import { writeFilesWhole } from "../output/writeFilesWhole.js";
+import { withOptionWords } from "../output/withOptionWords.js";
+import { writeReport } from "../output/writeReport.js";
 import type { Terminal } from "../terminal.js";
 
 /** Analyses one recording and prints its numbers. */
@@ -31,12 +33,14 @@ export async function analyse(
   progress(terminal, `reading ${file}`);
   const ground = await readGround(file, options, options);
   progress(terminal, "analysing");
-  const trial = naming(file, () => analyseTrial(ground, settings));
+  const trial = naming(file, () =>
+    explainingNoContact(options.forceOn, () => analyseTrial(ground, settings)),
+  );
   const title = recordingName(file, options);
-  const text = json ? `${writeJson(trial)}\n` : csv ? stepsToCsv(trial) : trialText(trial, { title });
+  const shown = withOptionWords(trial);
+  const text = json ? `${writeJson(trial)}\n` : csv ? stepsToCsv(trial) : trialText(shown, { title });
   if (report !== undefined) {
-    writeFilesWhole([{ path: report, content: trialHtml(trial, { title }) }]);
-    progress(terminal, `wrote ${report}`);
+    writeReport([{ path: report, content: trialHtml(shown, { title }) }], terminal);
   }
   terminal.out(text);
 }

@@ -5,6 +5,7 @@ import type { GroundReaction } from "../../force/index.js";
 import { comparisonHtml, comparisonText } from "../../report/index.js";
 import { type AnalyseTrialOptions, analyseTrial, analyseTrials, type Trial } from "../../trial/index.js";
 import { isGaitKineticsError } from "../../units/index.js";
+import { explainingNoContact } from "../input/explainingNoContact.js";
 import { naming } from "../input/naming.js";
 import { readGrounds } from "../input/readGrounds.js";
 import { recordingName, recordingPath } from "../input/recordingName.js";
@@ -21,7 +22,8 @@ import type {
 } from "../options/inputOptions.js";
 import { progress } from "../output/progress.js";
 import { refuseOverInput } from "../output/refuseOverInput.js";
-import { writeFilesWhole } from "../output/writeFilesWhole.js";
+import { withOptionWords } from "../output/withOptionWords.js";
+import { writeReport } from "../output/writeReport.js";
 import type { Terminal } from "../terminal.js";
 
 /** What only a comparison takes. */
@@ -55,21 +57,21 @@ export async function compare(
     progress(terminal, `reading ${recordingPath(files[which], own[which])}`),
   );
   progress(terminal, "analysing and comparing");
-  const trials = analyseBoth(grounds, files, settings);
+  const trials = analyseBoth(grounds, files, settings, options.forceOn);
   const comparison = compareTrials(trials.baseline, trials.changed, {
     minimumStrides,
     minimumStridesCorrelated,
   });
+  const shown = withOptionWords(comparison);
   const text = json
     ? `${writeJson(comparison)}\n`
     : csv
       ? metricsToCsv(comparison)
-      : comparisonText(comparison, { names });
+      : comparisonText(shown, { names });
   if (report !== undefined) {
-    writeFilesWhole([
-      { path: report, content: comparisonHtml(comparison, trials.baseline, trials.changed, { names }) },
-    ]);
-    progress(terminal, `wrote ${report}`);
+    const pages = forBoth((which) => withOptionWords(trials[which]));
+    const content = comparisonHtml(shown, pages.baseline, pages.changed, { names });
+    writeReport([{ path: report, content }], terminal);
   }
   terminal.out(text);
 }
@@ -83,13 +85,16 @@ function analyseBoth(
   grounds: Both<GroundReaction>,
   files: Both<string>,
   options: AnalyseTrialOptions,
+  forceOn: ReadingOptions["forceOn"],
 ): Both<Trial> {
   try {
     const [baseline, changed] = analyseTrials([grounds.baseline, grounds.changed], options) as [Trial, Trial];
     return { baseline, changed };
   } catch (caught) {
     if (isGaitKineticsError(caught))
-      forBoth((which) => naming(files[which], () => analyseTrial(grounds[which], options)));
+      forBoth((which) =>
+        naming(files[which], () => explainingNoContact(forceOn, () => analyseTrial(grounds[which], options))),
+      );
     throw caught;
   }
 }

@@ -1,11 +1,9 @@
-import { mkdirSync } from "node:fs";
 import { join } from "node:path";
 import { writeCsv } from "../../io/index.js";
 import { demoRecordings } from "../../synthetic/index.js";
-import { fail } from "../../units/index.js";
-import { openFailure } from "../input/openFailure.js";
+import { makeFolder } from "../output/makeFolder.js";
 import { progress } from "../output/progress.js";
-import { writeFilesWhole } from "../output/writeFilesWhole.js";
+import { writeReport } from "../output/writeReport.js";
 import type { Terminal } from "../terminal.js";
 import { compare } from "./compare.js";
 
@@ -14,11 +12,7 @@ export const DEMO_FOLDER = "demo-output";
 
 /** Writes the two synthetic recordings, compares them as files, prints the answer and says what to try next. */
 export async function demo({ out: folder }: { readonly out: string }, terminal: Terminal): Promise<void> {
-  try {
-    mkdirSync(folder, { recursive: true });
-  } catch (caught) {
-    fail("out-of-range", `${folder}: cannot be made a folder: ${openFailure(caught)}`, { where: folder });
-  }
+  makeFolder(folder);
   progress(terminal, "making two recordings");
   const { usual, furtherAhead, files, runner, club } = demoRecordings();
   const paths = {
@@ -26,10 +20,13 @@ export async function demo({ out: folder }: { readonly out: string }, terminal: 
     ahead: join(folder, files.furtherAhead),
     report: join(folder, "report.html"),
   };
-  writeFilesWhole([
-    { path: paths.usual, content: writeCsv(usual) },
-    { path: paths.ahead, content: writeCsv(furtherAhead) },
-  ]);
+  writeReport(
+    [
+      { path: paths.usual, content: writeCsv(usual) },
+      { path: paths.ahead, content: writeCsv(furtherAhead) },
+    ],
+    terminal,
+  );
   await compare({ baseline: paths.usual, changed: paths.ahead }, { report: paths.report }, terminal);
   terminal.out(nextSteps(paths, `${runner} of the ${club}`));
 }

@@ -1,6 +1,7 @@
 import { dirname, join } from "node:path";
 import type { GroundReaction } from "../../force/index.js";
 import {
+  type C3dFile,
   type MotionBidsNames,
   type MotionBidsTexts,
   recordingToC3d,
@@ -8,6 +9,7 @@ import {
   writeMotionBids,
 } from "../../io/index.js";
 import type { Recording } from "../../recording/index.js";
+import { describeC3d } from "../../report/index.js";
 import { groundOfRecording } from "../input/groundOfRecording.js";
 import { windowOf } from "../input/windowOf.js";
 import {
@@ -63,9 +65,13 @@ function forceNote({ platforms = [] }: Recording, { settings, plates }: GroundRe
   const parts = Object.entries(settings.offset ?? {}).map(([name, value]) => `${name} ${value.toFixed(1)} N`);
   const taken = parts.length === 0 ? "no offset was taken off" : `offset taken off: ${parts.join(", ")}`;
   const drift = settings.driftRemoved ? ", and drift from flight to flight" : "";
-  if (platforms.length === 0) return `${taken}${drift}`;
+  const again =
+    parts.length === 0
+      ? ""
+      : `; analyse what is written with --offset none${settings.driftRemoved ? " --drift never" : ""}, or one is taken off twice`;
+  if (platforms.length === 0) return `${taken}${drift}${again}`;
   const kept = plates === undefined ? "" : `, ${plates.length} plates apart`;
-  return `the platforms' channels became the force of the ground on the runner, forward, up, right${kept}; ${taken}${drift}`;
+  return `the platforms' channels became the force of the ground on the runner, forward, up, right${kept}; ${taken}${drift}${again}`;
 }
 
 function filesOf(recording: Recording, target: Target): Converted {
@@ -75,11 +81,23 @@ function filesOf(recording: Recording, target: Target): Converted {
       const { content, notes } = tableOf(recording);
       return { files: [{ path, content }], notes };
     }
-    case "c3d":
-      return { files: [{ path, content: writeC3d(recordingToC3d(recording)) }], notes: [] };
+    case "c3d": {
+      const file = recordingToC3d(recording);
+      return { files: [{ path, content: writeC3d(file) }], notes: inventedPlatforms(recording, file) };
+    }
     case "motion-bids":
       return { files: motionBidsFiles(recording, target), notes: [] };
   }
+}
+
+/** The format holds force by platforms alone: what stands for a platform where the recording states none. */
+function inventedPlatforms({ platforms = [] }: Recording, file: C3dFile): string[] {
+  const { platforms: written, lengthUnit } = describeC3d(file);
+  return written.slice(platforms.length).flatMap(({ name, place }) => {
+    if (place === null) return [];
+    const size = `${place.length.toPrecision(3)} by ${place.width.toPrecision(3)} ${lengthUnit}`;
+    return [`the recording states no force platform; platform ${name} of ${size} was written in its place`];
+  });
 }
 
 function motionBidsFiles(

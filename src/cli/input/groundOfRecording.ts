@@ -60,7 +60,7 @@ function groundOf(
     originSign,
   }: ForceOptions & Pick<ReadingOptions, "forceOn">,
 ): GroundReaction {
-  return explainingUpsideDown(forceOn, () =>
+  return explainingUpsideDown(forceOn, recording.platforms !== undefined, () =>
     toGroundReaction(recording, {
       plates,
       only: onlyPlates,

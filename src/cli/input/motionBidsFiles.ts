@@ -1,8 +1,8 @@
-import { readFileSync } from "node:fs";
 import { basename, dirname, join } from "node:path";
 import type { MotionBidsFiles, MotionBidsRecording } from "../../io/index.js";
 import { fail } from "../../units/index.js";
 import { openFailure } from "./openFailure.js";
+import { readRegularFile } from "./readRegularFile.js";
 
 /** Label of the tracking system that holds markers beside one of force, as the writer names it. */
 const MARKERS = "markers";
@@ -50,7 +50,7 @@ function systemOf(path: string, motion: Uint8Array): MotionBidsFiles {
 
 function needed(path: string, what: string): Uint8Array {
   try {
-    return readFileSync(path);
+    return readRegularFile(path);
   } catch (caught) {
     return fail(
       "unreadable-file",
@@ -62,7 +62,7 @@ function needed(path: string, what: string): Uint8Array {
 
 function optional(path: string): Uint8Array | undefined {
   try {
-    return readFileSync(path);
+    return readRegularFile(path);
   } catch (caught) {
     if ((caught as NodeJS.ErrnoException).code === "ENOENT") return undefined;
     return fail("unreadable-file", `${basename(path)} beside it cannot be opened: ${openFailure(caught)}`, {

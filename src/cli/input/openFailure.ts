@@ -5,6 +5,7 @@ const REASONS: Readonly<Record<string, string>> = {
   EEXIST: "a file of that name is in the way",
   ENOTDIR: "a part of the path is a file, no folder",
   EACCES: "this user may not open it",
+  ENOTFILE: "it is no regular file; a file on a disk is needed",
   EPERM: "this user may not change it",
   EROFS: "the disk can only be read",
   ENOSPC: "the disk is full",

@@ -1,8 +1,9 @@
-import { closeSync, createReadStream, openSync, readFileSync, readSync, statSync } from "node:fs";
+import { closeSync, createReadStream, openSync, readFileSync, readSync } from "node:fs";
 import { LARGEST_TEXT } from "../../io/index.js";
 import { fail } from "../../units/index.js";
 import { type FileFormat, fileFormat, HEAD_LENGTH } from "./fileFormat.js";
 import { openFailure } from "./openFailure.js";
+import { requireRegularFile } from "./requireRegularFile.js";
 
 /** A file that was found, and how its bytes are come by. */
 export interface OpenedFile {
@@ -15,25 +16,13 @@ export interface OpenedFile {
 }
 
 /**
- * Finds a file and tells its format; a pipe is read at once, as its bytes come once only.
+ * Finds a file and tells its format.
  *
- * @throws GaitKineticsError `unreadable-file`: there is none, or it cannot be opened.
+ * @throws GaitKineticsError `unreadable-file`: there is none, it cannot be opened, or it is no regular file.
  */
 export function openFile(path: string): OpenedFile {
   return opening(path, () => {
-    const { size, isFile } = regular(path);
-    if (!isFile) {
-      const bytes = readFileSync(path);
-      return {
-        path,
-        format: fileFormat(path, bytes),
-        large: false,
-        bytes: () => bytes,
-        pieces: async function* () {
-          yield bytes;
-        },
-      };
-    }
+    const size = requireRegularFile(path);
     return {
       path,
       format: fileFormat(path, headOf(path)),
@@ -42,11 +31,6 @@ export function openFile(path: string): OpenedFile {
       pieces: () => createReadStream(path, { highWaterMark: 2 ** 20 }),
     };
   });
-}
-
-function regular(path: string): { readonly size: number; readonly isFile: boolean } {
-  const found = statSync(path);
-  return { size: found.size, isFile: found.isFile() };
 }
 
 function headOf(path: string): Uint8Array {

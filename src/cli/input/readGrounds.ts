@@ -3,17 +3,17 @@ import { isGaitKineticsError } from "../../units/index.js";
 import type { Both } from "../options/both.js";
 import type { ForceOptions, ReadingOptions, RecordingOptions } from "../options/inputOptions.js";
 import { readGround } from "./readGround.js";
-import { FORMAT_OPTIONS, type FormatOption } from "./unusedOptions.js";
+import { USED_BY_SOME, type UsedBySome } from "./unusedOptions.js";
 
 /** How both files are read. */
 type Options = ReadingOptions & ForceOptions;
 
 /**
- * A name that a file has no column for, or an option that its format does not use (then the name is empty), and how
+ * A name that a file has no column for, or an option that it does not use (then the name is empty), and how
  * that was refused.
  */
 interface Missed {
-  readonly option: FormatOption;
+  readonly option: UsedBySome;
   readonly name: string;
   readonly refusal: unknown;
 }
@@ -25,7 +25,7 @@ interface Read {
 }
 
 /**
- * Reads two files with the same options, of which each takes those that its format uses and the names that it has
+ * Reads two files with the same options, of which each takes those that it uses and the names that it has
  * columns for: an option must be for one of them, a name a column of one of them.
  *
  * @param starting - Called before a file is read.
@@ -76,7 +76,7 @@ async function readWithOwnOptions(path: string, own: RecordingOptions, options: 
 
 function missedBy(refusal: unknown): Missed | null {
   if (!isGaitKineticsError(refusal) || refusal.where === undefined) return null;
-  const option = FORMAT_OPTIONS.find((name) => name === refusal.argument);
+  const option = USED_BY_SOME.find((name) => name === refusal.argument);
   if (option === undefined) return null;
   if (refusal.code === "conflict" && refusal.values?.unused === true) return { option, name: "", refusal };
   const name = refusal.values?.given;

@@ -1,18 +1,11 @@
-import { InvalidArgumentError } from "commander";
-import {
-  type MotionBidsColumn,
-  readC3d,
-  readCsvStream,
-  readMotionBids,
-  readRecording,
-} from "../../io/index.js";
+import { type MotionBidsColumn, readC3d, readMotionBids } from "../../io/index.js";
 import type { Recording } from "../../recording/index.js";
-import { fail, isGaitKineticsError } from "../../units/index.js";
 import type { ForceOptions, ReadingOptions, RecordingOptions } from "../options/inputOptions.js";
-import { optionWords } from "../output/optionWords.js";
 import { readMotionBidsFiles } from "./motionBidsFiles.js";
 import { type OpenedFile, openFile } from "./openFile.js";
-import { unusedOptions, unusedSentence } from "./unusedOptions.js";
+import { readTable } from "./readTable.js";
+import { refuseUnused, refuseUnusedByFormat } from "./refuseUnused.js";
+import { refusingOptions } from "./refusingOptions.js";
 
 /**
  * Reads a file of any format the library knows into a recording: all of it, whatever window is asked for.
@@ -29,15 +22,10 @@ export async function readRecordingFile(
   reading: ReadingOptions & ForceOptions,
 ): Promise<Recording> {
   const file = openFile(path);
-  const [unused] = unusedOptions(file.format, { ...reading, rate: own.rate });
-  if (unused !== undefined) {
-    fail("conflict", unusedSentence(unused, file.format), {
-      argument: unused,
-      where: path,
-      values: { unused: true },
-    });
-  }
-  return refusingOptions(() => readAs(file, own, reading));
+  refuseUnusedByFormat(file, own, reading);
+  const recording = await refusingOptions(() => readAs(file, own, reading));
+  await refuseUnused(file, recording, own, reading);
+  return recording;
 }
 
 /** Reads by the format; a word for a column that the reader does not know is the reader's to refuse. */
@@ -58,37 +46,7 @@ function readAs(
         columns: reading.columns as Readonly<Record<string, MotionBidsColumn>> | undefined,
         forceOn: forceOn === "auto" ? undefined : forceOn,
       });
-    case "table": {
-      const { units, columns, ignore, decimal, delimiter, skip, header, unitRow, missing } = reading;
-      const options = {
-        ...runner,
-        axes,
-        sampleRate: rate,
-        units,
-        columns,
-        ignore,
-        decimal,
-        delimiter,
-        skip,
-        header,
-        unitRow,
-        missing,
-        forceOn: forceOn === "auto" ? undefined : forceOn,
-      };
-      // Refuses other formats by name, where readCsv would stumble over their bytes.
-      return file.large ? readCsvStream(file.pieces(), options) : readRecording(file.bytes(), options);
-    }
-  }
-}
-
-/** A column's new name that this reader does not know is bad usage, whatever the file holds. */
-async function refusingOptions<T>(read: () => T | Promise<T>): Promise<T> {
-  try {
-    return await read();
-  } catch (caught) {
-    if (isGaitKineticsError(caught) && caught.argument === "columns" && caught.where === undefined) {
-      throw new InvalidArgumentError(optionWords(caught.message));
-    }
-    throw caught;
+    case "table":
+      return readTable(file, { rate, ...runner }, reading);
   }
 }

@@ -2,7 +2,7 @@ import type { ForceOptions, ReadingOptions, RecordingOptions } from "../options/
 import { type FileFormat, FORMAT_NAMES } from "./fileFormat.js";
 
 /** Name of an option that not every format uses. */
-export type FormatOption =
+type FormatOption =
   | "rate"
   | "units"
   | "lengthUnit"
@@ -16,6 +16,12 @@ export type FormatOption =
   | "missing"
   | "coverThickness"
   | "originSign";
+
+/** Name of an option that is of use for what some recordings hold. */
+export type ContentOption = "axes" | "plates" | "onlyPlates" | "sides";
+
+/** Name of an option that not every file uses. */
+export type UsedBySome = FormatOption | ContentOption;
 
 /** The options that not every format uses, and which do. */
 const USED_BY: Readonly<Record<FormatOption, readonly FileFormat[]>> = {
@@ -34,8 +40,21 @@ const USED_BY: Readonly<Record<FormatOption, readonly FileFormat[]>> = {
   originSign: ["c3d"],
 };
 
-/** Names of all options that not every format uses. */
-export const FORMAT_OPTIONS: readonly FormatOption[] = Object.keys(USED_BY) as FormatOption[];
+/** What a recording must hold, and what is said where it does not. */
+const NEEDS: Readonly<Record<ContentOption, readonly [needed: string, lacking: string]>> = {
+  axes: ["columns named by axis", "this table has none"],
+  plates: ["force platforms, or belts of their own", "this recording has none"],
+  onlyPlates: ["force platforms, or belts of their own", "this recording has none"],
+  sides: ["force platforms, or belts of their own", "this recording has none"],
+};
+
+const FORMAT_OPTIONS = Object.keys(USED_BY) as readonly FormatOption[];
+
+/** Names of all options that not every file uses. */
+export const USED_BY_SOME: readonly UsedBySome[] = [
+  ...FORMAT_OPTIONS,
+  ...(Object.keys(NEEDS) as ContentOption[]),
+];
 
 /**
  * Lists options that were given and say nothing to the reader of a format.
@@ -46,13 +65,21 @@ export const FORMAT_OPTIONS: readonly FormatOption[] = Object.keys(USED_BY) as F
 export function unusedOptions(
   format: FileFormat,
   options: ReadingOptions & ForceOptions & Pick<RecordingOptions, "rate">,
-): readonly FormatOption[] {
+): readonly UsedBySome[] {
   return FORMAT_OPTIONS.filter((name) => options[name] !== undefined && !USED_BY[name].includes(format));
 }
 
-/** Says that an option is not for a format. */
-export function unusedSentence(option: FormatOption, format: FileFormat): string {
-  const formats = USED_BY[option].map((name) => FORMAT_NAMES[name]).join(" or ");
+/** Says that an option is not for a format, or not for what a recording holds. */
+export function unusedSentence(option: UsedBySome, format: FileFormat): string {
   const flag = option.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`);
+  if (isContentOption(option)) {
+    const [needed, lacking] = NEEDS[option];
+    return `--${flag} is for ${needed}, and ${lacking}; leave the option out`;
+  }
+  const formats = USED_BY[option].map((name) => FORMAT_NAMES[name]).join(" or ");
   return `--${flag} is for ${formats}, and this file is ${FORMAT_NAMES[format]}; leave the option out`;
+}
+
+function isContentOption(option: UsedBySome): option is ContentOption {
+  return option in NEEDS;
 }

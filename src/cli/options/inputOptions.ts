@@ -2,6 +2,7 @@ import { type Command, Option } from "commander";
 import type { Delimiter } from "../../io/index.js";
 import { type Axes, PLAUSIBLE_BOUNDS, type Side, type Surface } from "../../recording/index.js";
 import { type Both, both } from "./both.js";
+import { once } from "./once.js";
 import {
   axes,
   cutoff,
@@ -96,6 +97,9 @@ export type ComparedOptions = {
 type Entry = readonly [flags: string, text: string, read: Reader<unknown>];
 
 const positive = { positive: true };
+
+/** The force step's own bounds. */
+const COVER_BOUNDS = { from: 0, to: 0.5, unit: "m", hint: "a larger number may be in millimetres" };
 
 const RECORDING: readonly Entry[] = [
   [
@@ -198,7 +202,7 @@ const FORCE: readonly Entry[] = [
   [
     "--cover-thickness <quantity>",
     'thickness of a cover on the platforms, such as "10 mm"',
-    quantity("length", { positive: false }),
+    quantity("length", { positive: false, plausible: COVER_BOUNDS }),
   ],
   [
     "--origin-sign <how>",
@@ -223,7 +227,7 @@ function addEntries(
   readBy: (read: Reader<unknown>) => Reader<unknown> = (read) => read,
 ): Command {
   return entries.reduce(
-    (to, [flags, text, read]) => to.addOption(new Option(flags, text).argParser(readBy(read))),
+    (to, [flags, text, read]) => to.addOption(new Option(flags, text).argParser(once(readBy(read)))),
     command,
   );
 }
@@ -258,5 +262,7 @@ export function addOutputOptions(command: Command, csv: string): Command {
   return command
     .addOption(new Option("--json", "print every number and setting as JSON").conflicts("csv"))
     .addOption(new Option("--csv", `print ${csv} as CSV`))
-    .addOption(new Option("--report <file>", "write a page to read and print, FILE.html").argParser(page));
+    .addOption(
+      new Option("--report <file>", "write a page to read and print, FILE.html").argParser(once(page)),
+    );
 }

@@ -1,7 +1,7 @@
 import { lstatSync, statSync } from "node:fs";
 import { dirname } from "node:path";
 import { fail } from "../../units/index.js";
-import { openFailure } from "../input/openFailure.js";
+import { writeFailure } from "./writeFailure.js";
 
 /**
  * Refuses, before work is done, a file that cannot be written: its folder is missing, or a file of that name is there
@@ -19,7 +19,7 @@ export function refuseExisting(path: string, overwrite: boolean): void {
     if (!statSync(folder).isDirectory()) refuse(`${folder} is a file, no folder`);
   } catch (caught) {
     if ((caught as NodeJS.ErrnoException).syscall === undefined) throw caught;
-    refuse(`the folder ${folder}: ${openFailure(caught)}`);
+    refuse(`the folder ${folder}: ${writeFailure(caught)}`);
   }
   if (overwrite || lstatSync(path, { throwIfNoEntry: false }) === undefined) return;
   refuse("a file of that name is there; state --overwrite to replace it, or give another name");

@@ -1,6 +1,6 @@
-import { renameSync, rmSync, statSync, writeFileSync } from "node:fs";
+import { closeSync, existsSync, openSync, renameSync, rmSync, statSync, writeFileSync } from "node:fs";
 import { fail } from "../../units/index.js";
-import { openFailure } from "../input/openFailure.js";
+import { writeFailure } from "./writeFailure.js";
 
 /** A file to be written. */
 export interface FileToWrite {
@@ -11,15 +11,17 @@ export interface FileToWrite {
 /**
  * Writes files whole or not at all: each to a temporary name beside its own, which it takes once all are written.
  *
- * @throws GaitKineticsError `out-of-range`: a path is no place for a file.
+ * @returns Paths of files that were there before and are replaced.
+ * @throws GaitKineticsError `out-of-range`: a path is no place for a file, or a file is there that may not be changed.
  */
-export function writeFilesWhole(files: readonly FileToWrite[]): void {
+export function writeFilesWhole(files: readonly FileToWrite[]): readonly string[] {
   const temporary = (path: string): string => `${path}.${process.pid}.part`;
+  const replaced = files.map(({ path }) => path).filter((path) => existsSync(path));
   let at = "";
   try {
     for (const { path, content } of files) {
       at = path;
-      refuseOtherThanFiles(path);
+      refuseIrreplaceable(path);
       writeFileSync(temporary(path), content, { flag: "wx" });
     }
     for (const { path } of files) {
@@ -28,8 +30,9 @@ export function writeFilesWhole(files: readonly FileToWrite[]): void {
     }
   } catch (caught) {
     for (const { path } of files) remove(temporary(path));
-    fail("out-of-range", `${at}: cannot be written: ${openFailure(caught)}`, { where: at });
+    fail("out-of-range", `${at}: cannot be written: ${writeFailure(caught)}`, { where: at });
   }
+  return replaced;
 }
 
 /** What stopped the writing may stop this too, and is the one to report. */
@@ -41,11 +44,20 @@ function remove(path: string): void {
   }
 }
 
-/** A folder cannot, and a device or pipe must not, be replaced by a file. */
-function refuseOtherThanFiles(path: string): void {
+/** Nobody may write, not even who may do all. */
+const NO_WRITER = 0o222;
+
+/** A folder cannot, and a device or pipe must not, be replaced by a file; a file that is kept from writing stays. */
+function refuseIrreplaceable(path: string): void {
   const there = statSync(path, { throwIfNoEntry: false });
-  if (there === undefined || there.isFile()) return;
-  throw Object.assign(new Error("it is no regular file; a file name is needed"), {
-    code: there.isDirectory() ? "EISDIR" : "",
-  });
+  if (there === undefined) return;
+  if (!there.isFile()) {
+    throw Object.assign(new Error("it is no regular file; a file name is needed"), {
+      code: there.isDirectory() ? "EISDIR" : "",
+    });
+  }
+  if ((there.mode & NO_WRITER) === 0) {
+    throw new Error("a read-only file of that name is there; make it writable, or give another name");
+  }
+  closeSync(openSync(path, "r+"));
 }

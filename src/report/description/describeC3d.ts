@@ -35,7 +35,7 @@ export function describeC3d(file: C3dFile, toState: readonly string[] = []): Rec
     format: "c3d",
     storage: `${PROCESSORS[processor]}, ${STORAGE[storage]}`,
     framed: false,
-    lengthUnit: points[0]?.unit ?? "",
+    lengthUnit: points[0]?.unit ?? pointUnit(file),
     duration: frames / frameRate,
     sampleRate: samples > 0 ? analogue.sampleRate : frameRate,
     samples,
@@ -45,6 +45,7 @@ export function describeC3d(file: C3dFile, toState: readonly string[] = []): Rec
     surface: null,
     grade: null,
     firstFoot: null,
+    columns: [],
     channels: channelsOf(file, platforms.length),
     platforms,
     markers:
@@ -57,8 +58,18 @@ export function describeC3d(file: C3dFile, toState: readonly string[] = []): Rec
           },
     events: [],
     toState,
+    commandLine: null,
     cautions: file.cautions,
   };
+}
+
+/** The unit of lengths, which the file states with or without points. */
+function pointUnit({ groups }: C3dFile): string {
+  const units = groups
+    .filter(({ name }) => name.toUpperCase() === "POINT")
+    .flatMap(({ parameters }) => parameters)
+    .find(({ name }) => name.toUpperCase() === "UNITS");
+  return units?.type === "character" ? (units.data[0] ?? "").trim() : "";
 }
 
 function channelsOf(file: C3dFile, platforms: number): DescribedChannel[] {

@@ -49,11 +49,13 @@ export function describeRecording(recording: Recording): RecordingDescription {
     surface: recording.surface ?? null,
     grade: recording.grade ?? null,
     firstFoot: recording.firstFoot ?? null,
+    columns: [],
     channels: [...channels.map(describeChannel), ...platforms.flatMap(describePlatformChannels)],
     platforms: platforms.map(describePlatform),
     markers: markers === undefined ? null : describeMarkers(markers),
     events,
     toState: [],
+    commandLine: null,
     cautions: recording.cautions,
   };
 }

@@ -32,6 +32,26 @@ export interface PlatformPlace {
   readonly middle: DescribedPoint;
 }
 
+/** One column of a table as it is written: numbers in its own unit, no sign turned. */
+export interface DescribedColumn {
+  /** From 1. */
+  readonly number: number;
+  /** As the heading names it, without its unit; empty where it has none. */
+  readonly name: string;
+  /** In the heading or the row of units; empty where none is stated. */
+  readonly unit: string;
+  /** In the first row; `null` where that is blank. */
+  readonly first: number | null;
+  readonly least: number | null;
+  readonly most: number | null;
+  /** Rows without a value. */
+  readonly blank: number;
+  /** What it is read as, such as `marker:HEEL:x`, where that is not its own name. */
+  readonly takenAs: string | null;
+  /** Whether it is not read. */
+  readonly leftOut: boolean;
+}
+
 /** One force platform as the file states it. */
 export interface DescribedPlatform {
   readonly name: string;
@@ -63,7 +83,8 @@ export interface DescribedMarker {
 
 /** The markers of a recording. */
 export interface DescribedMarkers {
-  readonly sampleRate: number;
+  /** `null` where neither file nor caller states it. */
+  readonly sampleRate: number | null;
   readonly frames: number;
   readonly markers: readonly DescribedMarker[];
 }
@@ -78,9 +99,10 @@ export interface RecordingDescription {
   readonly framed: boolean;
   /** Unit of sizes and places of platforms. */
   readonly lengthUnit: string;
-  /** Samples ÷ rate, s. */
-  readonly duration: number;
-  readonly sampleRate: number;
+  /** Samples ÷ rate, s; `null` where the rate is not stated. */
+  readonly duration: number | null;
+  /** `null` where neither file nor caller states it. */
+  readonly sampleRate: number | null;
   readonly samples: number;
   /** Time of the first sample on the file's clock, s. */
   readonly startTime: number;
@@ -89,11 +111,15 @@ export interface RecordingDescription {
   readonly surface: Surface | null;
   readonly grade: number | null;
   readonly firstFoot: Side | null;
+  /** Of a table, as it is written; none of other formats. */
+  readonly columns: readonly DescribedColumn[];
   readonly channels: readonly DescribedChannel[];
   readonly platforms: readonly DescribedPlatform[];
   readonly markers: DescribedMarkers | null;
   readonly events: readonly RecordedEvent[];
   /** What must be stated before force can be computed, one sentence each. */
   readonly toState: readonly string[];
+  /** A command line that states it, to be checked; `null` where there is nothing to state, or none can be given. */
+  readonly commandLine: string | null;
   readonly cautions: readonly Caution[];
 }

@@ -2,11 +2,13 @@ import type { Curve, MetricSummary, Trial } from "../../trial/index.js";
 import { withDefaults } from "../../units/index.js";
 import { curveFigure } from "../figures/curveFigure.js";
 import { TRIAL_REPORT_DEFAULTS, type TrialReportOptions } from "../options.js";
+import { pluralOf } from "../wording/counted.js";
 import { labelled } from "../wording/labelled.js";
 import { measuredCells } from "../wording/measuredCells.js";
 import { methodsParagraph } from "../wording/methodsParagraph.js";
 import { type MetricGroup, metricGroups } from "../wording/metricGroups.js";
 import { plainNumber } from "../wording/plainNumber.js";
+import { summaryNoun } from "../wording/strideNoun.js";
 import { trialFacts } from "../wording/trialFacts.js";
 import { trialSentence } from "../wording/trialSentence.js";
 import { cautionList } from "./cautionList.js";
@@ -71,15 +73,17 @@ function curvesOf(trial: Trial, key: MetricGroup["key"]): string {
   );
 }
 
-function numbers({ summary, settings }: Trial, { heading, metrics }: MetricGroup): string {
+function numbers(trial: Trial, { heading, metrics }: MetricGroup): string {
+  const { summary, settings } = trial;
+  const over = pluralOf(summaryNoun(trial));
   const rows = metrics.flatMap(({ id, name, primary }) => {
     const found = summary.metrics[id];
     return found === undefined ? [] : [{ primary, cells: [labelled(name, found.unit), ...cells(found)] }];
   });
   const interval = `${plainNumber(100 * settings.level)} % interval`;
   return table(
-    `${heading}: means over strides ± standard deviation between strides; left and right over contacts`,
-    ["", "mean ± SD", "left", "right", interval, "normalised ± SD", "strides"],
+    `${heading}: means over ${over} ± standard deviation between ${over}; left and right over contacts`,
+    ["", "mean ± SD", "left", "right", interval, "normalised ± SD", over],
     rows,
   );
 }

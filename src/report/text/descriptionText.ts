@@ -9,6 +9,8 @@ import { capitalised } from "../wording/capitalised.js";
 import { formatNumber } from "../wording/formatNumber.js";
 import { plainNumber } from "../wording/plainNumber.js";
 import { cautionLines } from "./cautionLines.js";
+import { columnLines, leftOutLines } from "./columnLines.js";
+import { commandLines } from "./commandLines.js";
 import { tableHead } from "./tableHead.js";
 import { type Column, tableRow } from "./tableRow.js";
 import { wrap } from "./wrap.js";
@@ -24,11 +26,11 @@ const CHANNELS: readonly Column[] = [
 ];
 
 /**
- * Writes a description as text of at most 80 columns: what the file is, what must be stated, channels, platforms,
- * markers, events and cautions.
+ * Writes a description as text of at most 80 columns: what the file is, what must be stated, channels (of a table that
+ * is not fully stated its columns), platforms, markers, events and cautions.
  *
  * Units: as each line says.
- * Limits: numbers to four digits; the description itself holds them in full. Control characters in a name become
+ * Limits: a word of a command line is not cut, whatever its length; numbers to four digits; the description itself holds them in full. Control characters in a name become
  * spaces.
  * Source: layout of this library.
  * @param description - As {@link describeRecording} gives it.
@@ -48,7 +50,10 @@ export function descriptionText(description: RecordingDescription, title: string
           ...description.toState.flatMap((sentence) => wrap(capitalised(sentence), "- ")),
           "",
         ]),
-    ...channelLines(description),
+    ...commandLines(description.commandLine),
+    ...(description.columns.length > 0 && description.toState.length > 0
+      ? columnLines(description.columns, description.samples)
+      : [...channelLines(description), ...leftOutLines(description.columns)]),
     ...description.platforms.flatMap((platform) => platformLines(platform, description)),
     ...markerLines(description),
     ...eventLines(description),
@@ -58,7 +63,7 @@ export function descriptionText(description: RecordingDescription, title: string
 }
 
 function factLines(description: RecordingDescription): string[] {
-  const { format, storage, framed, duration, samples, sampleRate, startTime, subject } = description;
+  const { format, storage, duration, samples, sampleRate, startTime, subject } = description;
   const { speed, surface, grade, firstFoot } = description;
   const runner = [
     ...(subject.mass === undefined ? [] : [`mass ${plainNumber(subject.mass)} kg`]),
@@ -75,15 +80,22 @@ function factLines(description: RecordingDescription): string[] {
     ["Format", storage === null ? format : `${format}, ${storage}`],
     [
       "Duration",
-      samples === 0
-        ? `${plainNumber(duration)} s, of markers alone`
-        : `${plainNumber(duration)} s: ${samples} samples at ${plainNumber(sampleRate)} Hz${start}`,
+      duration === null || sampleRate === null
+        ? `${samples} samples, at a rate that is not known`
+        : samples === 0
+          ? `${plainNumber(duration)} s, of markers alone`
+          : `${plainNumber(duration)} s: ${samples} samples at ${plainNumber(sampleRate)} Hz${start}`,
     ],
-    ["Axes", framed ? "forward, up, right, as the library's" : "the file's own x, y, z"],
+    ["Axes", axesOf(description)],
     ["Runner", listed(runner)],
     ["Trial", listed(trial)],
   ];
   return rows.flatMap(([label, text]) => wrap(text, label.padEnd(LABEL)));
+}
+
+function axesOf({ framed, channels, markers }: RecordingDescription): string {
+  if (framed) return "forward, up, right, as the library's";
+  return channels.length === 0 && markers === null ? "not known" : "the file's own x, y, z";
 }
 
 function listed(parts: readonly string[]): string {
@@ -134,7 +146,12 @@ function platformLines(
           ),
         ] as const)),
     ["origin", `${origin.map(plainNumber).join(", ")} ${lengthUnit} in the plate's axes`],
-    ["zero", zero === null ? "no samples named as unloaded" : zeroText(zero, samples, sampleRate)],
+    [
+      "zero",
+      zero === null || sampleRate === null
+        ? "no samples named as unloaded"
+        : zeroText(zero, samples, sampleRate),
+    ],
   ];
   return [
     ...wrap(`Platform ${name}`),
@@ -158,17 +175,22 @@ function markerLines({ markers }: RecordingDescription): string[] {
   const whole = markers.markers.filter(({ missing }) => missing === 0);
   const broken = markers.markers.filter(({ missing }) => missing > 0);
   return [
-    `Markers: ${markers.markers.length}, ${frames} frames at ${plainNumber(sampleRate)} Hz`,
+    `Markers: ${markers.markers.length}, ${frames} frames${sampleRate === null ? "" : ` at ${plainNumber(sampleRate)} Hz`}`,
     ...(whole.length === 0 ? [] : wrap(whole.map(({ name }) => name).join(", "), "  seen throughout: ")),
     ...broken.flatMap((marker) => wrap(gapText(marker, frames, sampleRate), "  ", "    ")),
     "",
   ];
 }
 
-function gapText({ name, missing, gaps, longest }: DescribedMarker, frames: number, rate: number): string {
+function gapText(
+  { name, missing, gaps, longest }: DescribedMarker,
+  frames: number,
+  rate: number | null,
+): string {
   if (missing === frames) return `${name}: never seen`;
   const many = gaps === 1 ? "1 gap" : `${gaps} gaps`;
-  return `${name}: not seen in ${missing} of ${frames} frames, ${many}, the longest ${plainNumber(longest / rate)} s`;
+  const length = rate === null ? `${longest} frames` : `${plainNumber(longest / rate)} s`;
+  return `${name}: not seen in ${missing} of ${frames} frames, ${many}, the longest ${length}`;
 }
 
 function eventLines({ events }: RecordingDescription): string[] {

@@ -1,9 +1,12 @@
 import type { MetricSummary, Trial } from "../../trial/index.js";
 import { withDefaults } from "../../units/index.js";
 import { TRIAL_REPORT_DEFAULTS, type TrialReportOptions } from "../options.js";
+import { capitalised } from "../wording/capitalised.js";
+import { pluralOf } from "../wording/counted.js";
 import { measuredCells } from "../wording/measuredCells.js";
 import { type MetricGroup, metricGroups } from "../wording/metricGroups.js";
 import { metricName } from "../wording/metricName.js";
+import { strideNoun, summaryNoun } from "../wording/strideNoun.js";
 import { trialFacts } from "../wording/trialFacts.js";
 import { cautionLines } from "./cautionLines.js";
 import { healthLines } from "./healthLines.js";
@@ -26,7 +29,7 @@ const COLUMNS: readonly Column[] = [
  * between strides, its normalised value and both sides, then what was not computed and why, and the cautions.
  *
  * Units: as each row says.
- * Limits: ± is one standard deviation between strides; left and right are means over contacts. Control characters in a
+ * Limits: ± is one standard deviation between strides, or contacts where there is none; left and right are means over contacts. Control characters in a
  * name become spaces.
  * Source: layout of this library.
  * @param trial - As `analyseTrial` gives it.
@@ -50,8 +53,10 @@ export function trialText(trial: Trial, options: TrialReportOptions = {}): strin
       ...group.metrics.flatMap(({ id, name }) => metricRow(name, summary.metrics[id])),
       "",
     ]),
-    ...wrap("± one standard deviation between strides; left and right are means over contacts."),
-    ...fewerLines(summary, groups),
+    ...wrap(
+      `± one standard deviation between ${pluralOf(summaryNoun(trial))}; left and right are means over contacts.`,
+    ),
+    ...fewerLines(trial, groups),
     "",
     ...notComputedLines("Not computed", trial.notComputed, nameOf),
     ...cautionLines(trial.cautions, nameOf),
@@ -61,14 +66,17 @@ export function trialText(trial: Trial, options: TrialReportOptions = {}): strin
 }
 
 /** Names the metrics that not every stride has, with their numbers of strides. */
-function fewerLines({ strides, metrics }: Trial["summary"], groups: readonly MetricGroup[]): string[] {
+function fewerLines(trial: Trial, groups: readonly MetricGroup[]): string[] {
+  const { strides, metrics } = trial.summary;
   const fewer = groups
     .flatMap((group) => group.metrics)
     .flatMap(({ id, name }) => {
       const n = metrics[id]?.n ?? 0;
       return n < strides ? [`${name.toLowerCase()} ${n}`] : [];
     });
-  return fewer.length === 0 ? [] : wrap(`Strides with a value, of ${strides}: ${fewer.join(", ")}.`);
+  return fewer.length === 0
+    ? []
+    : wrap(`${capitalised(pluralOf(strideNoun(trial)))} with a value, of ${strides}: ${fewer.join(", ")}.`);
 }
 
 function metricRow(name: string, summary: MetricSummary | undefined): string[] {

@@ -21,7 +21,7 @@ export function methodsParagraph(settings: TrialSettings): string {
 function filterOf({ filter, sampleRate }: TrialSettings): string {
   const sampled = `The force, sampled at ${plainNumber(sampleRate)} Hz,`;
   if (filter === null) return `${sampled} was not filtered.`;
-  return `${sampled} was low-pass filtered at ${plainNumber(filter.cutoff)} Hz (−3 dB of the net response) with a zero-phase Butterworth filter of net order ${filter.order}.`;
+  return `${sampled} was low-pass filtered at ${plainNumber(filter.cutoff)} Hz (-3 dB of the net response) with a zero-phase Butterworth filter of net order ${filter.order}.`;
 }
 
 function eventsOf({ events }: TrialSettings): string {

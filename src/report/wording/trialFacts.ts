@@ -1,8 +1,10 @@
 import type { Trial, TrialSettings } from "../../trial/index.js";
+import { counted } from "./counted.js";
 import type { Fact } from "./fact.js";
 import { filterSentence } from "./filterSentence.js";
 import { formatNumber } from "./formatNumber.js";
 import { plainNumber } from "./plainNumber.js";
+import { strideNoun } from "./strideNoun.js";
 
 /**
  * Says what was analysed and how, in the words of a person: contacts and strides, speed, both masses, filter,
@@ -17,15 +19,15 @@ export function trialFacts(trial: Trial): readonly Fact[] {
   return [
     {
       label: "Analysed",
-      text: `${count(trial.contacts.length, "contact")}, ${count(summary.strides, "stride")} in ${plainNumber(settings.duration)} s at ${plainNumber(settings.sampleRate)} Hz`,
+      text: `${counted(trial.contacts.length, "contact")}, ${counted(summary.strides, summary.strides === 0 ? "stride" : strideNoun(trial))} in ${plainNumber(settings.duration)} s at ${plainNumber(settings.sampleRate)} Hz`,
     },
     ...(partial === 0
       ? []
-      : [{ label: "Left out", text: `${count(partial, "contact")} cut by the ends of the recording` }]),
+      : [{ label: "Left out", text: `${counted(partial, "contact")} cut by the ends of the recording` }]),
     { label: "Speed", text: speedOf(trial) },
     {
       label: "Mass",
-      text: massOf(settings),
+      text: massOf(trial),
     },
     ...(trial.subject.height === undefined
       ? []
@@ -37,7 +39,7 @@ export function trialFacts(trial: Trial): readonly Fact[] {
     },
     {
       label: "Offset taken off",
-      text: `${offsetOf(force.offset)}${force.driftRemoved ? "; drift removed from flight to flight" : ""}; ${count(force.flights, "flight phase")} seen`,
+      text: `${offsetOf(force.offset)}${force.driftRemoved ? "; drift removed from flight to flight" : ""}; ${counted(force.flights, "flight phase")} seen`,
     },
     { label: "Impact peak", text: impactPeakOf(summary) },
     {
@@ -47,19 +49,22 @@ export function trialFacts(trial: Trial): readonly Fact[] {
   ];
 }
 
-function count(n: number, noun: string): string {
-  return `${n} ${noun}${n === 1 ? "" : "s"}`;
-}
-
 function impactPeakOf({ impactPeakShare }: Trial["summary"]): string {
   return impactPeakShare === null
     ? "not known without a body weight"
     : `in ${(100 * impactPeakShare).toFixed(0)} % of contacts`;
 }
 
-function speedOf({ settings: { speed, surface, grade } }: Trial): string {
-  const where = surface === null ? "surface not stated" : surface === "belt" ? "on a belt" : "over ground";
-  const slope = grade === 0 ? "level" : `grade ${plainNumber(100 * grade)} %`;
+function speedOf({ settings: { speed, surface, grade }, cautions }: Trial): string {
+  const inferred = cautions.some(({ code }) => code === "surface-inferred")
+    ? " by the centre of pressure"
+    : "";
+  const where =
+    surface === null
+      ? "surface not stated"
+      : `${surface === "belt" ? "on a belt" : "over ground"}${inferred}`;
+  // A recording that states no slope is taken as one that states none.
+  const slope = grade === 0 ? "taken as level" : `grade ${plainNumber(100 * grade)} %`;
   return `${speed === null ? "not stated" : `${plainNumber(speed)} m/s`}, ${where}, ${slope}`;
 }
 
@@ -69,10 +74,11 @@ function copyOf({ events, filter }: TrialSettings): string {
   return filter === null ? "unfiltered" : "filtered";
 }
 
-function massOf({ mass, massStated, massByForce }: TrialSettings): string {
+function massOf({ settings: { mass, massStated, massByForce }, cautions }: Trial): string {
+  const source = cautions.some(({ code }) => code === "mass-from-file") ? "from the file" : "stated";
   const byForce = massByForce === null ? "not known by force" : `${plainNumber(massByForce)} kg by force`;
   return massStated && mass !== null
-    ? `${plainNumber(mass)} kg stated, ${byForce}`
+    ? `${plainNumber(mass)} kg ${source}, ${byForce}`
     : `not stated, ${byForce}`;
 }
 

@@ -1,7 +1,9 @@
 import type { Metric } from "../../metrics/index.js";
 import type { MetricSummary, Trial } from "../../trial/index.js";
+import { counted } from "./counted.js";
 import { measuredCells } from "./measuredCells.js";
 import { plainNumber } from "./plainNumber.js";
+import { summaryNoun } from "./strideNoun.js";
 
 /**
  * Says what a trial shows in one sentence: the primary metric of every component that was recorded, with the interval
@@ -19,7 +21,7 @@ export function trialSentence(trial: Trial, metrics: readonly Metric[]): string 
       return found === undefined ? [] : [`${name} ${meanOf(found)}`];
     });
   const level = plainNumber(100 * settings.level);
-  const strides = `Over ${summary.strides} stride${summary.strides === 1 ? "" : "s"}`;
+  const strides = `Over ${counted(summary.strides || trial.contacts.length, summaryNoun(trial))}`;
   if (parts.length === 0) return `${strides}, no component of the force has a primary metric.`;
   return `${strides}, means with ${level} % intervals: ${parts.join("; ")}.`;
 }
