@@ -1,10 +1,10 @@
-import { spawn, spawnSync } from "node:child_process";
+import { spawnSync } from "node:child_process";
 import { existsSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { cpus, tmpdir } from "node:os";
 import { join } from "node:path";
-import { createInterface } from "node:readline";
 import { fileURLToPath } from "node:url";
 import { Bench } from "tinybench";
+import { type Side, side } from "./side.js";
 
 /** One hour at 1 kHz. */
 const HOUR = 3_600_000;
@@ -46,35 +46,9 @@ function writeSamples(file: string): void {
   }
 }
 
-interface Side {
-  readonly name: string;
-  /** What it runs on, once it has read the samples. */
-  readonly versions: Promise<Record<string, string>>;
-  /** Runs a case once and gives its processor time, as the side itself measured it. */
-  readonly run: (one: Case) => Promise<{ overriddenDuration: number }>;
-  readonly end: () => void;
-}
-
-/** Starts a program that answers each case on its input with the seconds it took. */
-function side(name: string, command: string, ...parameters: string[]): Side {
-  const program = spawn(command, parameters, { stdio: ["pipe", "pipe", "inherit"] });
-  const lines = createInterface({ input: program.stdout })[Symbol.asyncIterator]();
-  const next = async (): Promise<string> => {
-    const { value, done } = await lines.next();
-    if (done) throw new Error(`${command} ended before it answered`);
-    return value;
-  };
-  const versions = next().then((line) => JSON.parse(line) as Record<string, string>);
-  return {
-    name,
-    versions,
-    run: async (one) => {
-      await versions;
-      program.stdin.write(`${one}\n`);
-      return { overriddenDuration: 1000 * Number(await next()) };
-    },
-    end: () => program.stdin.end(),
-  };
+/** Runs a case once and gives its processor time, as the side itself measured it. */
+async function timed({ ask }: Side, one: Case): Promise<{ overriddenDuration: number }> {
+  return { overriddenDuration: 1000 * Number(await ask(one)) };
 }
 
 /**
@@ -100,8 +74,8 @@ export function benchmark(): Bench {
     warmupTime: 0,
   });
   for (const one of NAMES) {
-    bench.add(nameOf(one, ours), () => ours.run(one));
-    if (scipy !== null && one !== "inPlace") bench.add(nameOf(one, scipy), () => scipy.run(one));
+    bench.add(nameOf(one, ours), () => timed(ours, one));
+    if (scipy !== null && one !== "inPlace") bench.add(nameOf(one, scipy), () => timed(scipy, one));
   }
   bench.addEventListener("complete", () => {
     ours.end();

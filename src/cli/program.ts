@@ -12,6 +12,7 @@ import {
   addAnalysisOptions,
   addComparedOptions,
   addForceOptions,
+  addMarkerOptions,
   addOutputOptions,
   addReadingOptions,
   addRecordingOptions,
@@ -77,6 +78,9 @@ comma between them, each with its unit:
   --speed "12 km/h, 12.1 km/h"
 Parts of one recording are compared by naming the file twice:
   gait-kinetics compare run.csv run.csv --from "0 s, 15 s" --to "15 s, 30 s"
+
+The answer is read from peakVerticalForce, brakingImpulse, mediolateralImpulse
+and positiveExternalWork; with --metrics, name those that it is to speak of.
 `;
 
 /** Builds the command line; it ends by throwing, never by ending the process. */
@@ -109,6 +113,7 @@ export function buildProgram(terminal: Terminal): Command {
   addRecordingOptions(analyseCommand);
   addReadingOptions(analyseCommand);
   addForceOptions(analyseCommand);
+  addMarkerOptions(analyseCommand);
   addAnalysisOptions(analyseCommand);
   addOutputOptions(analyseCommand, "the values of every contact");
   analyseCommand.action((file, options) => analyse(file, options, terminal));
@@ -122,6 +127,7 @@ export function buildProgram(terminal: Terminal): Command {
   addComparedOptions(compareCommand);
   addReadingOptions(compareCommand);
   addForceOptions(compareCommand);
+  addMarkerOptions(compareCommand);
   addAnalysisOptions(compareCommand);
   compareCommand
     .addOption(

@@ -1,10 +1,10 @@
 import type { Metric } from "../metrics/index.js";
 import { hedgesG } from "../statistics/index.js";
-import type { NotComputed } from "../trial/index.js";
+import { type ContactsWith, LEAST_SHARE_OF_CONTACTS, type NotComputed } from "../trial/index.js";
 import { fail } from "../units/index.js";
 import { compareValues, shownDifference } from "./compareValues.js";
 import type { ComparedValues, MetricComparison, SmallestDetectableChange } from "./comparison.js";
-import { LEAST_SHARE_OF_CONTACTS, type Settings, type SourcedChange } from "./options.js";
+import type { Settings, SourcedChange } from "./options.js";
 import type { OfBoth, PairedTrial, StrideSeries } from "./strideSeries.js";
 import { whyAbsent } from "./whyAbsent.js";
 import { type Missing, whyNoDistance } from "./whyNoDistance.js";
@@ -36,13 +36,12 @@ export function compareMetric(
     reason: { id: metric.id, code, message },
     noKilometre: null,
   });
-  if (baseline.share === 0 || changed.share === 0)
+  if (baseline.contacts.having === 0 || changed.contacts.having === 0)
     return not("not-in-both", whyAbsent(metric.id, "it", trials, series));
-  const least = Math.min(baseline.share, changed.share);
-  if (least < LEAST_SHARE_OF_CONTACTS) {
+  if (Math.min(baseline.contacts.share, changed.contacts.share) < LEAST_SHARE_OF_CONTACTS) {
     return not(
       "too-few-contacts",
-      `only ${(100 * least).toFixed(0)} % of the contacts of a trial have it; ${100 * LEAST_SHARE_OF_CONTACTS} % are needed in both`,
+      `${portionOf(baseline.contacts)} of the baseline and ${portionOf(changed.contacts)} of the changed trial have it; ${100 * LEAST_SHARE_OF_CONTACTS} % are needed in both`,
     );
   }
   const { mass, gravity } = trials.baseline.trial.settings;
@@ -77,6 +76,11 @@ export function compareMetric(
       ...(perKilometre !== null && { perKilometre }),
     },
   };
+}
+
+/** In whole per cent, rounded down: 89.9 % are not 90 %. */
+function portionOf({ having, counted, share }: ContactsWith): string {
+  return `${having} of ${counted} contacts (${Math.floor(100 * share + 1e-9)} %)`;
 }
 
 /** A sourced change per kilometre is the same share of the baseline's mean as per step. */

@@ -1,17 +1,19 @@
 import type { Metric } from "../metrics/index.js";
 import { effectiveNumberOf } from "../statistics/index.js";
-import type { Trial } from "../trial/index.js";
+import { LEAST_SHARE_OF_CONTACTS, type Trial } from "../trial/index.js";
 import { type Caution, VERSION } from "../units/index.js";
 import { absenceOf } from "./absenceOf.js";
 import { compareMetric, type MetricPair } from "./compareMetric.js";
 import type { ComparedTrial, Comparison, ComponentName } from "./comparison.js";
+import { contactsLost } from "./contactsLost.js";
 import { describeComponent } from "./describeComponent.js";
+import { gaitUnread } from "./gaitUnread.js";
 import { scalesApart, speedsApart, together } from "./obstacles.js";
+import { oneFootOnly } from "./oneFootOnly.js";
 import {
   CORRELATED_ABOVE,
   type CompareTrialsOptions,
   LEAST_MEAN_FOR_PERCENT,
-  LEAST_SHARE_OF_CONTACTS,
   MASS_RATIO_TOLERANCE,
   READING_CORRELATION,
   type Settings,
@@ -39,8 +41,9 @@ const COMPONENTS: readonly ComponentName[] = ["vertical", "anteroposterior", "me
  * `lower` or `higher` where the 99 % interval lies on one side of zero and the difference exceeds the smallest detectable
  * change; `similar` where that interval lies inside the margin (the larger of the smallest detectable change and 10 % of
  * the baseline's mean); else `unsettled`. Fewer than 20 strides with it (40 where r₁ exceeds 0.5), speeds more than
- * 2 % apart, or forces on different scales (mass by force ÷ stated mass more than 1 % apart, where both are stated) leave
- * it `unsettled` whatever the numbers. Per kilometre: each stride's value ÷ (speed × its mean step time) × 1000, by the
+ * 2 % apart, forces on different scales (mass by force ÷ stated mass more than 1 % apart, where both are stated), one foot
+ * alone, or more than 5 % of a trial's contacts left out as several in one, or missed, leave it `unsettled` whatever the
+ * numbers. Per kilometre: each stride's value ÷ (speed × its mean step time) × 1000, by the
  * same rule; the answer names every component that reads otherwise there. The load as a whole: `shifted`, `reduced`,
  * `raised`, `unsettled` or `no clear change`, by the readings per step, of which `reduced` alone needs proof for every
  * recorded component, per kilometre too. Readings speak of load: `lower` of a metric that grows where the load falls is
@@ -79,7 +82,13 @@ export function compareTrials(
       settings,
     ),
   );
-  const obstacle = together([speedsApart(baseline, changed, settings), scalesApart(baseline, changed)]);
+  const obstacle = together([
+    gaitUnread(baseline, changed),
+    oneFootOnly(baseline, changed),
+    contactsLost(baseline, changed),
+    speedsApart(baseline, changed, settings),
+    scalesApart(baseline, changed),
+  ]);
   const states = COMPONENTS.map((component): ComponentState => {
     const pair = primaryOf(pairs, (metric) => metric.component === component);
     if (pair === null || pair.reason?.code === "not-in-both")

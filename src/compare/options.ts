@@ -50,8 +50,6 @@ export const CORRELATED_ABOVE = 0.5;
  * correlate, 2.4 at a correlation of 0.3, 2.9 at 0.6 (4000 simulated comparisons each).
  */
 export const READING_CORRELATION: Complete<SharedCorrelationOptions> = { correctBias: true, shared: true };
-/** Share of a trial's contacts that must have a metric for it to be compared. */
-export const LEAST_SHARE_OF_CONTACTS = 0.9;
 /**
  * Mass by force ÷ stated mass: trials whose ratios differ by more have forces on different scales, and nothing is read.
  * Masses that differ by more are another load carried, or another runner, which the answer says. A judgement.

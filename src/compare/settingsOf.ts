@@ -42,12 +42,13 @@ function isEntry(entry: unknown): boolean {
   return (
     isRecord(entry) &&
     ["id", "name", "unit", "family", "component"].every((field) => typeof entry[field] === "string") &&
+    Array.isArray(entry.needs) &&
     DIRECTIONS.includes(entry.moreLoad)
   );
 }
 
 function oddEntry(index: number, entry: unknown): string {
-  const lacks = isRecord(entry) ? " without id, name, unit, family, component or moreLoad" : "";
+  const lacks = isRecord(entry) ? " without id, name, unit, family, component, needs or moreLoad" : "";
   return `metrics[${index}] is ${shown(entry)}${lacks}`;
 }
 

@@ -1,5 +1,12 @@
 import type { Metric } from "../metrics/index.js";
-import { type StepRow, type StridePair, stridePairs, type Trial } from "../trial/index.js";
+import {
+  type ContactsWith,
+  contactsWith,
+  type StepRow,
+  type StridePair,
+  stridePairs,
+  type Trial,
+} from "../trial/index.js";
 
 /** The same of the baseline and of the changed trial. */
 export interface OfBoth<T> {
@@ -20,16 +27,16 @@ export interface StrideSeries {
   readonly perMetre: readonly number[];
   /** In the metric's normalised unit; empty where the divisor is not known. */
   readonly normalised: readonly number[];
-  /** Share of the contacts that have the metric. */
-  readonly share: number;
+  /** How many contacts have the metric. */
+  readonly contacts: ContactsWith;
 }
 
 /** Pairs a trial's contacts into strides. */
 export function paired(trial: Trial): PairedTrial {
-  return { trial, pairs: stridePairs(trial.steps) };
+  return { trial, pairs: stridePairs(trial.steps, trial) };
 }
 
-/** Forms the stride values of a metric: the mean of both contacts, a stride that lacks one left out. */
+/** Forms the stride values of a metric: the mean of its contacts, a stride that lacks one left out. */
 export function strideSeries({ trial, pairs }: PairedTrial, metric: Metric): StrideSeries {
   const { steps, settings } = trial;
   const { speed, mass, gravity } = settings;
@@ -48,20 +55,15 @@ export function strideSeries({ trial, pairs }: PairedTrial, metric: Metric): Str
     const divisor = by === "body weight" ? mass * gravity : by === "mass" ? mass : mass * distance;
     if (divisor > 0) normalised.push(value / divisor);
   }
-  return { values, perMetre, normalised, share: shareOfContacts(steps, metric.id) };
+  return { values, perMetre, normalised, contacts: contactsWith(steps, metric) };
 }
 
-function meanOf(steps: readonly StepRow[], [first, second]: StridePair, id: string): number | null {
-  const a = steps[first]?.values[id] ?? null;
-  const b = steps[second]?.values[id] ?? null;
-  return a === null || b === null ? null : (a + b) / 2;
-}
-
-/** At the end of a recording up to two contacts lack the neighbours that a metric may need; they do not count against it. */
-function shareOfContacts(steps: readonly StepRow[], id: string): number {
-  const has = (row: StepRow | undefined) => (row?.values[id] ?? null) !== null;
-  let counted = steps.length;
-  while (counted > 0 && counted > steps.length - 2 && !has(steps[counted - 1])) counted--;
-  if (counted === 0) return 0;
-  return steps.slice(0, counted).filter(has).length / counted;
+function meanOf(steps: readonly StepRow[], pair: StridePair, id: string): number | null {
+  let sum = 0;
+  for (const k of pair) {
+    const value = steps[k]?.values[id] ?? null;
+    if (value === null) return null;
+    sum += value;
+  }
+  return sum / pair.length;
 }

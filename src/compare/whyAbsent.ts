@@ -16,7 +16,7 @@ export function whyAbsent(
 ): string {
   const why = (which: keyof OfBoth<unknown>) =>
     trials[which].trial.notComputed.find((entry) => entry.id === id)?.message ?? NOT_ANALYSED;
-  const absent = (which: keyof OfBoth<unknown>) => series[which].share === 0;
+  const absent = (which: keyof OfBoth<unknown>) => series[which].contacts.having === 0;
   if (absent("baseline") && absent("changed") && why("baseline") === why("changed")) {
     return `neither trial has ${what} (${why("baseline")})`;
   }

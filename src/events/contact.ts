@@ -11,6 +11,13 @@ export interface Contact {
   readonly threshold: Newtons;
   /** Index into the ground reaction's `plates`, where these are kept apart: the plate that this foot is on. */
   readonly plate?: number;
+  /**
+   * Both feet were on one plate in double support: the force there is that of both, and what one foot bore is known only in
+   * `singleSupport`.
+   */
+  readonly shared?: true;
+  /** In walking, the time in which no other foot is on the ground, where the contacts before and after are known. */
+  readonly singleSupport?: { readonly from: Seconds; readonly to: Seconds };
 }
 
 /** A contact with the neighbours that some metrics need. */

@@ -20,8 +20,16 @@ export interface Stretch {
   readonly initialContact: Seconds;
   readonly toeOff: Seconds;
   readonly cut: boolean;
+  /** How far the force falls away between two loads that a contact each would bear; absent where it does not. */
+  readonly drop?: "whole" | "partial";
+  /** It holds the contacts of both feet, which could not be parted. */
+  readonly untold?: true;
   /** Index of the plate it was found on, where plates are kept apart. */
   readonly plate?: number;
+  /** One foot's part of a stretch in which both feet loaded the plate. */
+  readonly shared?: true;
+  /** Level that its events are read at, where that is not the rule's, N. */
+  readonly level?: number;
 }
 
 /**

@@ -1,38 +1,46 @@
-import { median } from "../statistics/index.js";
 import type { Caution } from "../units/index.js";
 import type { Contact } from "./contact.js";
+import type { Stretch } from "./crossings.js";
+import type { Gait } from "./gait/gait.js";
+import type { SeveralInOne } from "./severalInOne.js";
 
-/** A contact longer than this many medians may be two that were read as one. Common practice. */
-const LONG_CONTACT = 1.6;
-/** Contacts from which on the median tells what is usual. */
-const FEW_CONTACTS = 5;
-/** No running or walking foot stays this long on the ground, s. Common practice. */
-const LONGEST_CONTACT = 1;
 /** Flights shorter than this many times the time that is bridged may have been bridged now and then. */
 const NEAR_BRIDGE = 1.7;
 
-/** Says where the lengths of contacts and flights show that flights were missed, or nearly. */
+/**
+ * Says which contacts are left out because they hold several, and where flights show that others nearly do.
+ * @param all - How many were seen, complete, cut and left out.
+ */
 export function durationCautions(
   contacts: readonly Contact[],
-  partialContacts: readonly Contact[],
+  all: number,
+  { stretches, long, limit, usual }: SeveralInOne,
   bridge: number,
+  gait: Gait | null,
 ): Caution[] {
-  if (contacts.length === 0) return [];
-  const lengths = contacts.map(({ initialContact, toeOff }) => toeOff - initialContact);
-  const usual = median(lengths);
-  const limit =
-    contacts.length >= FEW_CONTACTS ? Math.min(LONG_CONTACT * usual, LONGEST_CONTACT) : LONGEST_CONTACT;
-  const cutLengths = partialContacts.map(({ initialContact, toeOff }) => toeOff - initialContact);
-  const long = [...lengths, ...cutLengths].filter((length) => length > limit);
+  if (gait === null || gait === "jumping" || gait === "standing") return [];
   const cautions: Caution[] = [];
-  if (long.length > 0) {
-    const longest = Math.max(...long);
+  const several = [...stretches];
+  const leftOut = several.filter(({ cut }) => !cut).length;
+  // Of one that the ends cut, with no whole one beside it, no length is known.
+  if (leftOut > 0 || (several.length > 0 && contacts.length > 0)) {
+    const longest = longestOf(several);
+    const one = several.length === 1;
     cautions.push({
       code: "long-contact",
-      message: `${long.length} of ${contacts.length + partialContacts.length} contacts ${long.length === 1 ? "lasts" : "last"} longer than ${limit.toFixed(2)} s (up to ${longest.toFixed(2)} s, median ${usual.toFixed(2)} s): several contacts may have been read as one, because the flight between them was too short or the force in it too high, or the runner stood still`,
+      message: `${several.length} of ${all} contacts ${one ? "holds" : "hold"} several in one, by ${one ? "its" : "their"} length or by a drop of the force on the way (up to ${longest.toFixed(2)} s; ${usual === null ? "no other is whole" : `median of the others ${usual.toFixed(2)} s`}): the flight between them was shorter than ${(1000 * bridge).toFixed(0)} ms or the force in it too high, or both feet were on one plate, or the person stood still; ${one ? "it is" : "they are"} left out`,
+      values: { contacts: several.length, leftOut, limit, longest, median: usual },
+    });
+  }
+  if (long.length > 0) {
+    const longest = longestOf(long);
+    cautions.push({
+      code: "long-contact-kept",
+      message: `${long.length} of ${all} contacts ${long.length === 1 ? "lasts" : "last"} longer than ${limit.toFixed(2)} s (up to ${longest.toFixed(2)} s) without a drop of the force on the way: ${long.length === 1 ? "it counts" : "they count"} as one each, as at a start, a stop or a stumble`,
       values: { contacts: long.length, limit, longest, median: usual },
     });
   }
+  if (gait === "walking") return cautions;
   const flights = flightsOf(contacts);
   const short = flights.filter((flight) => flight < NEAR_BRIDGE * bridge);
   if (short.length > 0) {
@@ -43,6 +51,10 @@ export function durationCautions(
     });
   }
   return cautions;
+}
+
+function longestOf(stretches: readonly Stretch[]): number {
+  return stretches.reduce((most, { initialContact, toeOff }) => Math.max(most, toeOff - initialContact), 0);
 }
 
 /**

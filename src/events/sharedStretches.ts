@@ -21,6 +21,8 @@ export interface SharedStretches {
   readonly parts: ReadonlySet<number>;
   /** For the lesser of two: the index of the greater one, whose foot it is. */
   readonly lesser: ReadonlyMap<number, number>;
+  /** Whether some of them cannot be two feet: both plates are of one side, or one is hardly loaded. */
+  readonly sure: boolean;
   readonly cautions: readonly Caution[];
 }
 
@@ -34,23 +36,28 @@ export function sharedStretches(ground: GroundReaction, stretches: readonly Stre
   const lesser = new Map<number, number>();
   const times: number[] = [];
   let light = 0;
+  let sure = false;
   stretches.forEach((one, k) => {
     for (let m = k + 1; m < stretches.length; m++) {
       const other = stretches[m] as Stretch;
       if (other.initialContact >= one.toeOff) break;
       if (other.plate === one.plate || !oneFoot(one, other)) continue;
+      const side = underFoot(ground, one).side;
+      if (side !== undefined && side === underFoot(ground, other).side) sure = true;
       const [a, b] = [impulse(ground, one), impulse(ground, other)];
       const [small, large] = a < b ? [k, m] : [m, k];
       lesser.set(small, large);
       parts.add(small);
-      if (Math.min(a, b) <= LIGHT * (a + b)) light++;
-      else {
+      if (Math.min(a, b) <= LIGHT * (a + b)) {
+        light++;
+        sure = true;
+      } else {
         parts.add(large);
         times.push(other.initialContact);
       }
     }
   });
-  return { parts, lesser, cautions: cautionsOf(times, light) };
+  return { parts, lesser, sure, cautions: cautionsOf(times, light) };
 }
 
 function oneFoot(one: Stretch, other: Stretch): boolean {

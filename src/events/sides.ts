@@ -1,6 +1,7 @@
 import { integralBetween } from "../filters/index.js";
 import { type GroundReaction, meanCentreOfPressure } from "../force/index.js";
 import type { Side } from "../recording/index.js";
+import { median } from "../statistics/index.js";
 import type { Caution } from "../units/index.js";
 import type { Contact } from "./contact.js";
 import type { Stretch } from "./crossings.js";
@@ -15,7 +16,8 @@ export type SideMethod =
   | "centre of pressure"
   | "first foot"
   | "mediolateral force"
-  | "alternation";
+  | "alternation"
+  | "none";
 
 /** The foot of every stretch and how it was told. */
 export interface Sides {
@@ -46,20 +48,23 @@ const CLEAR = 0.25;
  * of these the labels alternate from "right" and only tell the two feet apart; a single contact stays
  * "unknown".
  * @param complete - Index of the first complete stretch, which the stated first foot belongs to; −1 for none.
+ * @param several - Stretches that hold more contacts than one, whose place and push speak for no foot.
  */
 export function tellSides(
   ground: GroundReaction,
   stretches: readonly Stretch[],
   firstFoot: Side | null,
   complete: number,
+  several: ReadonlySet<Stretch>,
 ): Sides {
   const named = recordedSides(ground, stretches);
-  const { parity, segment, counted } = alternation(stretches);
+  const { parity, segment, counted } = alternation(stretches, several);
   const places = stretches.map((stretch) => {
     const { initialContact, toeOff } = stretch;
-    const quarter = (toeOff - initialContact) / 4;
+    // The middle half; of a foot that shares its plate, the middle third, clear of most double supports.
+    const clear = (toeOff - initialContact) / (stretch.shared ? 3 : 4);
     const foot = underFoot(ground, stretch);
-    return meanCentreOfPressure(foot, "right", initialContact + quarter, toeOff - quarter);
+    return meanCentreOfPressure(foot, "right", initialContact + clear, toeOff - clear);
   });
   const placed = places.every((place) => place !== null) && stretches.length > 1;
   const pushed = pushes(ground, stretches);
@@ -121,12 +126,15 @@ export function tellSides(
  * Parity of each stretch by the number of step times that passed, and the segment between irregular steps it
  * belongs to. `counted`: whether every time that passed tells how many contacts did.
  */
-function alternation(stretches: readonly Stretch[]): {
+function alternation(
+  stretches: readonly Stretch[],
+  several: ReadonlySet<Stretch>,
+): {
   parity: number[];
   segment: number[];
   counted: boolean;
 } {
-  const step = medianStepTime(stretches.filter(({ cut }) => !cut)) ?? medianStepTime(stretches) ?? 1;
+  const step = stepTimeOf(stretches, several);
   const parity = [0];
   const segment = [0];
   let counted = true;
@@ -146,6 +154,16 @@ function alternation(stretches: readonly Stretch[]): {
   return { parity, segment, counted };
 }
 
+/** Median over steps that begin with a single whole contact; over all of them where there is none. */
+function stepTimeOf(stretches: readonly Stretch[], several: ReadonlySet<Stretch>): number {
+  const whole = stretches.filter(({ cut }) => !cut);
+  const steps = whole.slice(1).flatMap((next, k) => {
+    const here = whole[k] as Stretch;
+    return several.has(here) ? [] : [next.initialContact - here.initialContact];
+  });
+  return steps.length > 0 ? median(steps) : (medianStepTime(whole) ?? medianStepTime(stretches) ?? 1);
+}
+
 /** How far to the right of its neighbours each place lies. */
 function sideways(places: readonly number[]): number[] {
   return places.map((place, k) => {
@@ -160,7 +178,9 @@ function pushes(ground: GroundReaction, stretches: readonly Stretch[]): number[]
   if (right === undefined || stretches.length < 2) return null;
   const net = stretches.map((stretch) => {
     const foot = underFoot(ground, stretch).force.right ?? right;
-    return -integralBetween(foot, ground.sampleRate, stretch.initialContact, stretch.toeOff);
+    const { initialContact, toeOff, shared } = stretch;
+    const third = shared ? (toeOff - initialContact) / 3 : 0;
+    return -integralBetween(foot, ground.sampleRate, initialContact + third, toeOff - third);
   });
   return sideways(net);
 }

@@ -1,5 +1,5 @@
-import type { Contact } from "../events/index.js";
-import type { PlateSettings } from "../force/index.js";
+import type { Contact, Gait, ThresholdRule } from "../events/index.js";
+import type { MarkerSettings, PlateSettings } from "../force/index.js";
 import type { Curve, CurvesBySide, Trial } from "../trial/index.js";
 import {
   ABSENCES,
@@ -26,12 +26,26 @@ const PERCENT: NumberShape = { kind: "number", from: 0, to: 100 };
 
 const SIDE: Shape<Contact["side"]> = { kind: "words", words: { left: true, right: true, unknown: true } };
 
+const GAIT: Shape<Gait> = {
+  kind: "words",
+  words: { running: true, walking: true, jumping: true, standing: true },
+};
+
+const THRESHOLD_RULE: Shape<ThresholdRule> = {
+  kind: "words",
+  words: { default: true, stated: true, "share of body weight": true, "noise in flight": true },
+};
+
 const CONTACTS: Shape<readonly Contact[]> = {
   kind: "list",
   of: {
     kind: "fields",
     always: { side: SIDE, initialContact: NUMBER, toeOff: NUMBER, threshold: NUMBER },
-    maybe: { plate: COUNT },
+    maybe: {
+      plate: COUNT,
+      shared: TRUTH,
+      singleSupport: { kind: "fields", always: { from: NUMBER, to: NUMBER }, maybe: {} },
+    },
   },
 };
 
@@ -55,6 +69,21 @@ const PLATE: Shape<PlateSettings> = {
     momentOffset: BY_DIRECTION,
     forceOn: { kind: "words", words: { runner: true, platform: true } },
     originNegated: TRUTH,
+  },
+};
+
+const FOOT_MARKERS: Shape<NonNullable<NonNullable<MarkerSettings["feet"]>["left"]>> = {
+  kind: "fields",
+  always: { heel: TEXTS, toe: TEXTS },
+  maybe: {},
+};
+
+const MARKERS: Shape<MarkerSettings> = {
+  kind: "fields",
+  always: { sampleRate: FROM_ZERO },
+  maybe: {
+    centreOfMass: TEXTS,
+    feet: { kind: "fields", always: {}, maybe: { left: FOOT_MARKERS, right: FOOT_MARKERS } },
   },
 };
 
@@ -93,10 +122,34 @@ export const TRIAL_SHAPE: FieldsShape<Trial> = {
         surface: { kind: "or null", value: { kind: "words", words: { ground: true, belt: true } } },
         grade: NUMBER,
         filter: FILTER,
+        landing: {
+          kind: "or null",
+          value: {
+            kind: "fields",
+            always: {
+              method: { kind: "words", words: { force: true, measured: true } },
+              footLevel: FROM_ZERO,
+              toe: { kind: "words", words: { curve: true, line: true } },
+              balance: NUMBER,
+              margin: {
+                kind: "fields",
+                always: { touchdown: FROM_ZERO, takeOff: FROM_ZERO },
+                maybe: {},
+              },
+            },
+            maybe: {},
+          },
+        },
+        airDrag: NUMBER_OR_NULL,
+        gait: { kind: "or null", value: GAIT },
+        gaitStated: TRUTH,
         events: {
           kind: "fields",
           always: {
             threshold: NUMBER,
+            thresholdRule: THRESHOLD_RULE,
+            thresholdShare: NUMBER_OR_NULL,
+            noiseFactor: NUMBER_OR_NULL,
             fallLevel: NUMBER,
             cutoff: FROM_ZERO_OR_NULL,
             shortestContact: FROM_ZERO,
@@ -108,7 +161,7 @@ export const TRIAL_SHAPE: FieldsShape<Trial> = {
         force: {
           kind: "fields",
           always: { offset: { kind: "named", of: NUMBER }, driftRemoved: TRUTH, flights: COUNT },
-          maybe: { plates: { kind: "list", of: PLATE }, apart: TEXTS },
+          maybe: { plates: { kind: "list", of: PLATE }, apart: TEXTS, markers: MARKERS },
         },
         level: SHARE,
         interval: TEXT,

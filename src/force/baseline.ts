@@ -13,20 +13,32 @@ export function flightMeans(samples: Float64Array, flights: readonly Flight[]): 
   });
 }
 
-/** Standard error of a flight's mean that noise alone makes: pooled within flights, so that drift does not count. */
-export function flightMeanError(
+/** Variance of the samples about their flight's mean: pooled within flights, so that drift does not count. */
+export function flightVariance(
   samples: Float64Array,
   flights: readonly Flight[],
   means: Float64Array,
 ): number {
   let squares = 0;
-  let count = 0;
   flights.forEach(({ from, to }, k) => {
     for (let i = from; i < to; i++) squares += ((samples[i] as number) - (means[k] as number)) ** 2;
-    count += to - from;
   });
-  const freedom = count - flights.length;
-  return freedom > 0 ? Math.sqrt(((squares / freedom) * flights.length) / count) : 0;
+  const freedom = samplesIn(flights) - flights.length;
+  return freedom > 0 ? squares / freedom : 0;
+}
+
+/** Standard error of a flight's mean that noise alone makes. */
+export function flightMeanError(
+  samples: Float64Array,
+  flights: readonly Flight[],
+  means: Float64Array,
+): number {
+  const count = samplesIn(flights);
+  return count > 0 ? Math.sqrt((flightVariance(samples, flights, means) * flights.length) / count) : 0;
+}
+
+function samplesIn(flights: readonly Flight[]): number {
+  return flights.reduce((sum, { from, to }) => sum + to - from, 0);
 }
 
 /**

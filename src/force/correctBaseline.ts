@@ -66,13 +66,13 @@ interface Level {
  */
 export function correctBaseline(
   raw: { readonly force: ForceComponents; readonly moment: Required<MomentComponents> | null },
-  { source, zero, flights }: Unloaded,
+  { source, zero, flights, notFree }: Unloaded,
   settings: Pick<Complete<ToGroundReactionOptions>, "drift" | "driftLimit">,
 ): CorrectedForce {
   const takesOffset = source !== "none";
   if (flights.length === 0 && zero === null) {
     const message = "no flight phase was found, so no offset or drift of the platform was taken off";
-    const asked = takesOffset || settings.drift !== "never";
+    const asked = !notFree && (takesOffset || settings.drift !== "never");
     const cautions = asked ? [{ code: "no-flight", message }] : [];
     return { ...raw, offset: {}, momentOffset: {}, driftRemoved: false, cautions };
   }

@@ -1,8 +1,10 @@
 import type { RecordedEvent, Side, Subject, Surface } from "../recording/index.js";
 import type {
   Caution,
+  Fraction,
   Hertz,
   Kilograms,
+  Metres,
   MetresPerSecond,
   MetresPerSecondSquared,
   Samples,
@@ -24,6 +26,39 @@ export interface MomentComponents {
   readonly forward?: Samples<"N m">;
   readonly up?: Samples<"N m">;
   readonly right?: Samples<"N m">;
+}
+
+/** A place that moves, on the samples of the force and in its frame. */
+export interface GroundTrack {
+  readonly forward: Samples<"m">;
+  readonly right: Samples<"m">;
+  /** Its height, where it was measured. */
+  readonly up?: Samples<"m">;
+}
+
+/** Both ends of a foot or shoe: the rearmost point of the heel and the foremost of the toes. */
+export interface FootTrack {
+  readonly heel: GroundTrack;
+  readonly toe: GroundTrack;
+}
+
+/** How far markers went over a recording, in the frame of the force. */
+export interface MarkerTravel {
+  /** From the first place to the last, the median of the markers, m. */
+  readonly forward: Metres;
+  readonly right: Metres;
+  /** Between both places, s. */
+  readonly duration: Seconds;
+}
+
+/** Names of the markers that places were taken from. */
+export interface MarkerSettings {
+  readonly sampleRate: number;
+  /** Their mean is the centre of mass. */
+  readonly centreOfMass?: readonly string[];
+  readonly feet?: Readonly<
+    Partial<Record<Side, { readonly heel: readonly string[]; readonly toe: readonly string[] }>>
+  >;
 }
 
 /** What was done to one plate or belt on its way from the recording; numbers in SI units. */
@@ -63,6 +98,8 @@ export interface GroundReactionSettings {
   readonly filter: { readonly cutoff: number; readonly order: number } | null;
   /** Each named plate or belt that force was taken from; absent for channels that belong to none. */
   readonly plates?: readonly PlateSettings[];
+  /** Markers that the centre of mass and the feet were placed by; absent where none were. */
+  readonly markers?: MarkerSettings;
 }
 
 /**
@@ -76,6 +113,20 @@ export interface GroundReaction {
   readonly force: ForceComponents;
   readonly moment?: MomentComponents;
   /**
+   * Force and moment before a low-pass filter, offset and drift taken off: what the instants of first and last touch are
+   * read from, since a filter stretches the rise. Absent where nothing was filtered; then `force` and `moment` are it.
+   */
+  readonly unfiltered?: { readonly force: ForceComponents; readonly moment?: MomentComponents };
+  /**
+   * Place of the centre of mass where it was measured, by markers for one, on the same samples and in the same frame.
+   * Distances to it are then measured; else they follow from the force.
+   */
+  readonly centreOfMass?: { readonly forward: Samples<"m"> };
+  /** Place of each foot where it was measured, by markers for one. */
+  readonly feet?: Readonly<Partial<Record<Side, FootTrack>>>;
+  /** How far the recording's markers went; absent where there are none, or they stay within 0.5 m of where they began. */
+  readonly markerTravel?: MarkerTravel;
+  /**
    * The plates or belts kept apart, each a ground reaction of its own on the same samples and in the same
    * frame; `force` and `moment` above are their sums. Absent where there is one plate, or where all are taken
    * together.
@@ -88,6 +139,8 @@ export interface GroundReaction {
   readonly subject: Subject;
   /** Mass by force (mean vertical force over whole strides ÷ gravity), once the strides are known. */
   readonly massByForce?: Kilograms;
+  /** Mean forward over mean vertical force over whole strides, less the grade, once the strides are known. */
+  readonly forwardBalance?: Fraction;
   /** Mean speed over the ground or belt. */
   readonly speed?: MetresPerSecond;
   readonly surface?: Surface;

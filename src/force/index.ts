@@ -12,9 +12,13 @@ export {
 } from "./findFlights.js";
 export { type FlightNoise, flightNoise } from "./flightNoise.js";
 export type {
+  FootTrack,
   ForceComponents,
   GroundReaction,
   GroundReactionSettings,
+  GroundTrack,
+  MarkerSettings,
+  MarkerTravel,
   MomentComponents,
   PlateSettings,
 } from "./groundReaction.js";
@@ -25,7 +29,12 @@ export {
   CENTRE_OF_PRESSURE_LARGEST_FLOOR,
   FREE_MOMENT_LARGEST,
 } from "./moments.js";
-export { TO_GROUND_REACTION_DEFAULTS, type ToGroundReactionOptions } from "./options.js";
+export {
+  type FootMarkers,
+  type MarkerNames,
+  TO_GROUND_REACTION_DEFAULTS,
+  type ToGroundReactionOptions,
+} from "./options.js";
 export { type PlatformFrame, platformFrame } from "./platform/platformFrame.js";
 export type { PlatformOptions } from "./platform/platformOptions.js";
 export {

@@ -11,7 +11,7 @@ export interface LowPassGroundReactionOptions {
 }
 
 /**
- * Low-passes force and moment with zero phase; the centre of pressure follows from both.
+ * Low-passes force and moment with zero phase; the centre of pressure follows from both. The unfiltered ones stay with it.
  *
  * Formula: Butterworth second-order sections run forward and backward; see `lowPass`.
  * Units: Hz in; N and N·m stay.
@@ -74,6 +74,7 @@ export function lowPassGroundReaction(
         ...(momentRight && { right: momentRight }),
       },
     }),
+    unfiltered: { force: ground.force, ...(moment && { moment }) },
     ...(plates && { plates: plates.map((plate) => lowPassGroundReaction(plate, options)) }),
     settings: { ...ground.settings, filter: { cutoff, order } },
   };

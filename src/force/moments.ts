@@ -22,7 +22,11 @@ export const CENTRE_OF_PRESSURE_FLOOR: Newtons = 40;
  * a gap, N.
  */
 export const CENTRE_OF_PRESSURE_LARGEST_FLOOR: Newtons = 200;
-/** Farther from the frame's origin no foot lands, m; more is a place in millimetres. Judgement of this library. */
+/**
+ * Farther from the frame's origin no foot lands, m: the longest rows of platforms, for sprints, are this long. More is a place
+ * in millimetres, and refused; places in millimetres that lie nearer show by how fast they move, in a trial. Judgement of
+ * this library.
+ */
 export const CENTRE_OF_PRESSURE_FARTHEST: Metres = 50;
 /** No foot twists the ground harder, N·m; more is a moment in N·mm. Judgement of this library. */
 export const FREE_MOMENT_LARGEST: NewtonMetres = 500;

@@ -43,7 +43,20 @@ export interface ToGroundReactionOptions extends PlatformOptions {
    * `null` for none.
    */
   readonly sides?: Readonly<Record<string, Side>> | null | undefined;
+  /** Markers on the pelvis whose mean is taken for the centre of mass; `null` to have it follow from the force. */
+  readonly centreOfMassMarkers?: MarkerNames | null | undefined;
+  /** Markers of heel and toes of each foot; `null` where none are to be used. */
+  readonly feet?: Readonly<Partial<Record<Side, FootMarkers>>> | null | undefined;
   readonly gravity?: MetresPerSecondSquared | undefined;
+}
+
+/** One marker by its name, or several whose mean counts. */
+export type MarkerNames = string | readonly string[];
+
+/** Markers at both ends of a foot or shoe. */
+export interface FootMarkers {
+  readonly heel: MarkerNames;
+  readonly toe: MarkerNames;
 }
 
 /**
@@ -63,5 +76,7 @@ export const TO_GROUND_REACTION_DEFAULTS: Complete<ToGroundReactionOptions> = {
   plates: "auto",
   only: null,
   sides: null,
+  centreOfMassMarkers: null,
+  feet: null,
   gravity: STANDARD_GRAVITY,
 };

@@ -1,4 +1,4 @@
-import { checkRecording, type Recording } from "../recording/index.js";
+import { checkRecording, type Platform, type Recording } from "../recording/index.js";
 import {
   type Caution,
   type Complete,
@@ -11,7 +11,9 @@ import {
 import type { Flight } from "./baseline.js";
 import { combinePlates } from "./combinePlates.js";
 import type { GroundReaction } from "./groundReaction.js";
+import { withMarkers } from "./markers/withMarkers.js";
 import { TO_GROUND_REACTION_DEFAULTS, type ToGroundReactionOptions } from "./options.js";
+import { coincidingPlates } from "./plates/coincidingPlates.js";
 import { joinSharedPlates } from "./plates/joinSharedPlates.js";
 import { leftAlone } from "./plates/leftAlone.js";
 import type { PlateSource } from "./plates/plateSource.js";
@@ -35,18 +37,19 @@ const ONE_LEVEL: Metres = 0.01;
  * or that the file names as unloaded, else over all flight phases of the plate (on a belt of a split
  * treadmill, its swing phases); drift = the flights' levels (median of three), a line between successive
  * flights, of force and moment; moment = r × F + T after that, r from the frame's origin at the height of the
- * plates' surface.
+ * plates' surface. Places of markers: their mean, by a cubic spline at the times of the force's samples.
  * Units: N, m and N·m in (V for platforms of type 4), as a `Recording` holds them; N and N·m out.
  * Limits: without flight phases (walking on one plate, standing) nothing is taken off, and a `Caution` says
  * so. Plates that nobody stood on are left out. Plates at heights more than 10 mm apart are kept apart, each
  * moment at its own level, and their sum has none. Channels are the ground's force on the runner already:
- * `forceOn` concerns platforms.
+ * `forceOn` concerns platforms. Markers that are named must be seen from the first to the last sample of force but for one
+ * frame at either end; the mean of pelvis markers is a stand-in for the centre of mass, centimetres off but steadily so.
  * Source: platforms by the C3D format; book-keeping of this library, whose closing law is that the force in
  * flight is zero.
  * @param recording - With a force platform, or a force channel `up`, in N.
  * @param options - {@link TO_GROUND_REACTION_DEFAULTS} where left out.
- * @throws GaitKineticsError `missing-channel`: no vertical force; `gap`: a missing sample of force, or of the
- * centre of pressure under load; `unknown-axes`: the vertical force of a channel points down; `too-short`:
+ * @throws GaitKineticsError `missing-channel`: no vertical force, no marker of a stated name; `gap`: a missing sample of force, or of the
+ * centre of pressure under load, a named marker out of sight; `unknown-axes`: the vertical force of a channel points down; `too-short`:
  * fewer than two samples; `out-of-range`, `wrong-type`: an option out of bounds, an unknown plate;
  * `missing-value`: the file's own offset, of which it has none; `conflict`: forces of plates beside forces of
  * none, a cover without a platform.
@@ -63,11 +66,14 @@ export function toGroundReaction(
   const length = lengthOf(recording);
   const stated = statedStretch(recording, settings, length);
   const sources = plateSources(recording, settings, stated);
-  const said = recording.cautions.filter(({ code }) => code !== "gap");
+  const said = [
+    ...recording.cautions.filter(({ code }) => code !== "gap"),
+    ...coincidingPlates(platformsOf(recording, sources)),
+  ];
   const [single] = sources as [PlateSource, ...PlateSource[]];
   if (sources.length === 1) {
     const ground = reactionOfPlate(single, recording, settings, stated, single.centre?.up ?? 0);
-    return { ...ground, cautions: [...said, ...ground.cautions] };
+    return withMarkers({ ...ground, cautions: [...said, ...ground.cautions] }, recording, settings);
   }
 
   const { used, cautions } = leftAlone(sources, recording.sampleRate);
@@ -81,10 +87,16 @@ export function toGroundReaction(
     settings.plates === "auto" ? joinSharedPlates(apart, level) : { plates: apart, cautions: [] };
   if (!level) cautions.push(heightsCaution(used, heights));
   if (settings.plates !== "together") cautions.push(...touchCautions(joined.plates));
-  return {
+  const ground = {
     ...whole(joined.plates, settings, level),
     cautions: [...said, ...cautions, ...joined.cautions, ...apart.flatMap((plate) => plate.cautions)],
   };
+  return withMarkers(ground, recording, settings);
+}
+
+/** The force platforms that force is taken from. */
+function platformsOf({ platforms = [] }: Recording, sources: readonly PlateSource[]): readonly Platform[] {
+  return platforms.filter(({ name }) => sources.some((source) => source.name === name));
 }
 
 /** The sum with its plates, or the only plate; without the moment of a sum over several heights. */

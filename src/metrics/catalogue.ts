@@ -15,7 +15,15 @@ import {
   PEAK_MEDIAL_FORCE,
 } from "./mediolateral/entries.js";
 import type { Metric } from "./metric.js";
-import { STEP_LENGTH, STRIDE_LENGTH } from "./placement/entries.js";
+import {
+  STEP_LENGTH,
+  STEP_WIDTH,
+  STRIDE_LENGTH,
+  STRIKE_INDEX,
+  TAKE_OFF_DISTANCE,
+  TOUCHDOWN_DISTANCE,
+} from "./placement/entries.js";
+import { FREE_MOMENT_IMPULSE, PEAK_FREE_MOMENT, PEAK_RESULTANT_FORCE } from "./resultant/entries.js";
 import {
   AERIAL_TIME,
   BRAKING_TIME,
@@ -37,11 +45,31 @@ import {
   VERTICAL_IMPULSE,
   VERTICAL_OSCILLATION,
 } from "./vertical/entries.js";
-import { HALF_SINE_FIT, POSITIVE_EXTERNAL_WORK } from "./work/entries.js";
+import {
+  DOUBLE_SUPPORT_TIME,
+  ENERGY_RECOVERY,
+  FIRST_VERTICAL_PEAK,
+  MIDSTANCE_TROUGH,
+  SECOND_VERTICAL_PEAK,
+  SINGLE_SUPPORT_TIME,
+  STANCE_SHARE,
+} from "./walking/entries.js";
+import {
+  ELASTIC_ENERGY,
+  FORCE_GENERATION_COST,
+  HALF_SINE_FIT,
+  LEG_STIFFNESS,
+  POSITIVE_EXTERNAL_WORK,
+  POSITIVE_WORK_FORWARD,
+  POSITIVE_WORK_LATERAL,
+  POSITIVE_WORK_VERTICAL,
+  PUSH_TO_BRAKE_TIME_RATIO,
+  VERTICAL_STIFFNESS,
+} from "./work/entries.js";
 
 /**
  * Every metric of the library, once, in the order of every table and page: timing, vertical, anteroposterior,
- * mediolateral, placement, work. The entries stand beside their functions in each family's folder.
+ * mediolateral, resultant, placement, work, walking. The entries stand beside their functions in each family's folder.
  */
 export const CATALOGUE: readonly Metric[] = [
   CONTACT_TIME,
@@ -73,8 +101,30 @@ export const CATALOGUE: readonly Metric[] = [
   PEAK_MEDIAL_FORCE,
   PEAK_LATERAL_FORCE,
   MEDIOLATERAL_EXCURSION,
+  PEAK_RESULTANT_FORCE,
+  PEAK_FREE_MOMENT,
+  FREE_MOMENT_IMPULSE,
+  TOUCHDOWN_DISTANCE,
+  TAKE_OFF_DISTANCE,
   STEP_LENGTH,
   STRIDE_LENGTH,
+  STEP_WIDTH,
+  STRIKE_INDEX,
+  POSITIVE_WORK_VERTICAL,
+  POSITIVE_WORK_FORWARD,
+  POSITIVE_WORK_LATERAL,
   POSITIVE_EXTERNAL_WORK,
+  VERTICAL_STIFFNESS,
+  LEG_STIFFNESS,
+  ELASTIC_ENERGY,
   HALF_SINE_FIT,
+  PUSH_TO_BRAKE_TIME_RATIO,
+  FORCE_GENERATION_COST,
+  FIRST_VERTICAL_PEAK,
+  MIDSTANCE_TROUGH,
+  SECOND_VERTICAL_PEAK,
+  DOUBLE_SUPPORT_TIME,
+  SINGLE_SUPPORT_TIME,
+  STANCE_SHARE,
+  ENERGY_RECOVERY,
 ];

@@ -1,26 +1,44 @@
-import type { Step } from "../events/index.js";
+import type { Gait, Step } from "../events/index.js";
 import type { GroundReaction } from "../force/index.js";
 
 /** The component of the force a metric speaks of, or `none` where it belongs to no single one. */
 export type MetricComponent = "vertical" | "anteroposterior" | "mediolateral" | "none";
 
 /** The family a metric belongs to: one folder each. */
-export type MetricFamily = "timing" | "vertical" | "anteroposterior" | "mediolateral" | "placement" | "work";
+export type MetricFamily =
+  | "timing"
+  | "vertical"
+  | "anteroposterior"
+  | "mediolateral"
+  | "resultant"
+  | "placement"
+  | "work"
+  | "walking";
 
 /**
- * What a metric cannot do without; the vertical force is always there. `forward`, `right`: components of force. `side`: a
- * contact of known side. `mass`: any mass, by force or stated. `speed`, `surface`: as stated for the trial. `next`,
- * `nextSameSide`: neighbours; a contact that lacks one has `null`, and what else is missing is an error.
+ * What a metric cannot do without; the vertical force is always there. `forward`, `right`: components of force.
+ * `copForward`, `copRight`: the centre of pressure along them. `freeMoment`: the moment about the vertical. `side`: a
+ * contact of known side. `foot`: the place of heel and toes. `mass`: any mass, by force or stated. `height`: body height.
+ * `oneFoot`: contacts of feet that do not share a plate in double support. `speed`, `surface`: as stated for the trial. `next`, `nextSameSide`: neighbours. `coefficient`: a number of the runner
+ * that no recording holds; an entry of the caller's own states it and leaves the need out. A contact that lacks side,
+ * neighbour or coefficient has `null`, and what else is missing is an error.
  */
 export type MetricNeed =
   | "forward"
   | "right"
+  | "copForward"
+  | "copRight"
+  | "freeMoment"
   | "side"
+  | "foot"
   | "mass"
+  | "height"
   | "speed"
   | "surface"
+  | "oneFoot"
   | "next"
-  | "nextSameSide";
+  | "nextSameSide"
+  | "coefficient";
 
 /** By what a value is divided to compare people: body weight, mass, or mass and the distance of the step. */
 export type Normalisation = "body weight" | "mass" | "mass and distance";
@@ -47,6 +65,8 @@ export interface Metric {
   readonly definition: string;
   readonly source: string;
   readonly needs: readonly MetricNeed[];
+  /** What it describes; every gait where left out. */
+  readonly gaits?: readonly Gait[];
   /** When a contact has no value although all needs are met. */
   readonly nullWhen?: { readonly code: string; readonly message: string };
   /** The metric's function with its default options. */

@@ -8,10 +8,11 @@ import {
   type Seconds,
   withDefaults,
 } from "../units/index.js";
-import { advanceAxis } from "./advanceAxis.js";
 import { startAxis } from "./axisState.js";
+import { placeAfter } from "./placeAfter.js";
 import { requireSpan } from "./requireSpan.js";
 import { sampleAt } from "./sampleAt.js";
+import { velocityAfter } from "./velocityAfter.js";
 
 /** The part of the span that {@link centreOfMassExcursion} looks at. */
 export interface CentreOfMassExcursionOptions {
@@ -53,15 +54,23 @@ export function centreOfMassExcursion(
   requireNumber("mass", mass, { above: 0, unit: "kg" });
   requireNumber("until", until, { above: from, to, unit: "s" });
   const axis = startAxis(samples, sampleRate, from, to, mass, 0);
+  const { meanForce, perMass } = axis;
+  let { acceleration, velocity, position } = axis;
   let lowest = 0;
   let highest = 0;
+  const interval = 1 / sampleRate;
   const end = until * sampleRate;
+  const atEnd = (sampleAt(samples, end) - meanForce) * perMass;
   let before = from * sampleRate;
   for (let i = Math.floor(before) + 1; before < end; i++) {
     const place = Math.min(i, end);
-    advanceAxis(axis, sampleAt(samples, place), (place - before) / sampleRate);
-    if (axis.position < lowest) lowest = axis.position;
-    if (axis.position > highest) highest = axis.position;
+    const duration = (place - before) * interval;
+    const after = i < end ? ((samples[i] as number) - meanForce) * perMass : atEnd;
+    position = placeAfter(position, velocity, acceleration, after, duration);
+    velocity = velocityAfter(velocity, acceleration, after, duration);
+    acceleration = after;
+    if (position < lowest) lowest = position;
+    if (position > highest) highest = position;
     before = place;
   }
   return highest - lowest;

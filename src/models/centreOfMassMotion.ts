@@ -107,10 +107,11 @@ function axisMotion(axis: AxisState, sampleRate: number, places: Float64Array): 
   const acceleration = new Float64Array(places.length);
   const velocity = new Float64Array(places.length);
   const position = new Float64Array(places.length);
+  const interval = 1 / sampleRate;
   for (let knot = 0; knot < places.length; knot++) {
     const place = places[knot] as number;
     if (knot > 0) {
-      advanceAxis(axis, sampleAt(axis.samples, place), (place - (places[knot - 1] as number)) / sampleRate);
+      advanceAxis(axis, sampleAt(axis.samples, place), (place - (places[knot - 1] as number)) * interval);
     }
     acceleration[knot] = axis.acceleration;
     velocity[knot] = axis.velocity;

@@ -32,6 +32,6 @@ export { catalogueText } from "./text/catalogueText.js";
 export { comparisonText } from "./text/comparisonText.js";
 export { descriptionText } from "./text/descriptionText.js";
 export { healthText } from "./text/healthText.js";
-export { metricText } from "./text/metricText.js";
+export { METRIC_TEXT_DEFAULTS, type MetricTextOptions, metricText } from "./text/metricText.js";
 export { trialText } from "./text/trialText.js";
 export { HEALTH_CAUTIONS } from "./wording/healthCautions.js";

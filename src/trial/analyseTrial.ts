@@ -1,6 +1,6 @@
-import { type DetectEventsOptions, detectEvents, type Events, type Step, stepsOf } from "../events/index.js";
+import { type DetectEventsOptions, detectEvents, type Gait, type Step } from "../events/index.js";
 import { type GroundReaction, lowPassGroundReaction } from "../force/index.js";
-import { CATALOGUE, impactPeak, type Metric } from "../metrics/index.js";
+import { CATALOGUE, impactPeak, type Metric, shareResults } from "../metrics/index.js";
 import type { Direction, Surface } from "../recording/index.js";
 import {
   type Caution,
@@ -15,15 +15,32 @@ import {
   VERSION,
   withDefaults,
 } from "../units/index.js";
+import { againstAir, airDragCautions, airDragOf, type TrialAirDrag } from "./airDragOf.js";
 import { computeRows, requireMetrics } from "./computeRows.js";
+import { hasSteps, notOfGait, stepsInGait } from "./gait.js";
 import { inferSurface } from "./inferSurface.js";
 import { massByForce } from "./massByForce.js";
 import { CURVE_POINTS, meanCurves } from "./meanCurves.js";
-import { nowhere, reasonOf } from "./notComputed.js";
+import { noStrideHas, nowhere, reasonOf } from "./notComputed.js";
+import { notOfOneFoot } from "./oneFoot/notOfOneFoot.js";
+import { ofOneFoot, stepsOfOneFoot } from "./oneFoot/ofOneFoot.js";
+import { oneFootAlone } from "./oneFoot/oneFootAlone.js";
+import { belowZeroCautions } from "./quality/belowZeroCautions.js";
+import { flightCautions } from "./quality/flightCautions.js";
+import { spacingCautions } from "./quality/spacingCautions.js";
+import { speedCheck } from "./quality/speedCheck.js";
+import { spikeCautions } from "./quality/spikeCautions.js";
+import { travelCautions } from "./quality/travelCautions.js";
+import { refuseImplausibleForce } from "./refuseImplausibleForce.js";
+import { refuseNoContact } from "./refuseNoContact.js";
+import { sidesByMarkers, type ToldEvents } from "./sidesByMarkers.js";
+import { strideBalance } from "./strideBalance.js";
 import { stridePairs } from "./strideValues.js";
 import { summarise } from "./summarise.js";
-import type { MetricSummary, NotComputed, Trial } from "./trial.js";
+import { travelOf } from "./travelOf.js";
+import type { LandingSettings, MetricSummary, NotComputed, Trial } from "./trial.js";
 import { balanceCautions, massCautions, recordingCautions } from "./trialCautions.js";
+import { trialLanding } from "./trialLanding.js";
 
 /** Net cutoff and order of the zero-phase filter metrics are read behind. */
 export interface TrialFilter {
@@ -47,9 +64,16 @@ export interface AnalyseTrialOptions {
   readonly surface?: Surface | null | undefined;
   /** Rise over run, uphill positive. */
   readonly grade?: number | null | undefined;
+  /**
+   * Drag of the air, N backward, that the work is done against; `"estimated"` from speed, mass and height, none on a belt;
+   * `null` for none.
+   */
+  readonly airDrag?: TrialAirDrag | undefined;
   /** `null` for no filter. */
   readonly filter?: TrialFilter | null | undefined;
   readonly events?: TrialEventsOptions | undefined;
+  /** What the recording holds; `auto` tells it from the contacts. The same option of `events` goes before it. */
+  readonly gait?: Gait | "auto" | undefined;
   readonly metrics?: readonly Metric[] | undefined;
   /** Of the intervals of means. */
   readonly level?: Fraction | undefined;
@@ -64,8 +88,10 @@ export const ANALYSE_TRIAL_DEFAULTS: Complete<AnalyseTrialOptions> = {
   speed: null,
   surface: null,
   grade: null,
+  airDrag: null,
   filter: TRIAL_FILTER,
   events: {},
+  gait: "auto",
   metrics: CATALOGUE,
   level: 0.95,
 };
@@ -84,8 +110,8 @@ export const ANALYSE_TRIAL_DEFAULTS: Complete<AnalyseTrialOptions> = {
  * @param ground - Unfiltered force in the library's frame; one that was already low-passed is taken as it is.
  * @param options - {@link ANALYSE_TRIAL_DEFAULTS} where left out.
  * @throws GaitKineticsError `no-contact`: the force makes no complete contact; `out-of-range`: an option
- * outside what it allows, or a sampling rate too low for the default filter; `wrong-type`, `not-finite`,
- * `unknown-option`: no ground reaction, an option that is none, or a metric of the caller's own that gives
+ * outside what it allows, a sampling rate too low for the default filter, or a force that no person's ground reaction is; `missing-value`: a drag is to be
+ * estimated without speed, surface, mass or height; `wrong-type`, `not-finite`, `unknown-option`: no ground reaction, an option that is none, or a metric of the caller's own that gives
  * NaN; `conflict`: a filter is asked for on force that is already filtered.
  * @example
  * analyseTrial(ground, { mass: 70, speed: 3 }).schema // "gait-kinetics/trial/1"
@@ -104,16 +130,40 @@ export function analyseTrial(ground: GroundReaction, options: AnalyseTrialOption
   }
   const { cutoff: eventCutoff = null, ...eventOptions } = settings.events;
   const eventCopy = eventCutoff === null ? filtered : filteredCopy(stated, { cutoff: eventCutoff }, true);
-  const events = detectEvents(eventCopy, eventOptions);
-  refuseNoContact(eventCopy, events);
+  const found = detectEvents(eventCopy, { gait: settings.gait, ...eventOptions });
+  refuseNoContact(eventCopy, found);
+  const told = sidesByMarkers(stated, found, eventOptions.firstFoot ?? stated.firstFoot ?? null);
+  const oneFoot = oneFootAlone(filtered, told);
+  const events = oneFoot === null ? told : ofOneFoot(told);
 
-  const steps = stepsOf(events.contacts);
-  const byForce = massByForce(filtered, steps);
-  const inferred = inferSurface(filtered, events.contacts);
-  const measured: GroundReaction = { ...inferred.ground, ...(byForce !== null && { massByForce: byForce }) };
-  const { rows, unmet } = computeRows(measured, steps, settings.metrics);
+  const { contacts, partialContacts } = events;
+  const { gait } = events.settings;
+  const steps = oneFoot === null ? stepsInGait(contacts, partialContacts, gait) : stepsOfOneFoot(events);
+  const byForce = oneFoot === null ? massByForce(filtered, steps) : null;
+  refuseImplausibleForce(filtered, contacts, byForce);
+  const travel = travelOf(filtered, contacts);
+  const inferred = inferSurface(filtered, contacts, travel);
+  const balance = oneFoot === null ? strideBalance(inferred.ground, steps) : null;
+  const measured: GroundReaction = {
+    ...inferred.ground,
+    ...(byForce !== null && { massByForce: byForce }),
+    ...(balance?.forward && { forwardBalance: balance.forward.share }),
+  };
+  const airDrag = airDragOf(measured, settings.airDrag);
+  // Assessment and metrics of one step share what they work out.
+  const shared = steps.map(shareResults);
+  const paced = hasSteps(gait) ? speedCheck(measured, contacts) : null;
+  const sided = contacts.some(({ side }) => side !== "unknown");
+  const ofBoth = oneFoot === null ? [] : notOfOneFoot(settings.metrics, sided);
+  const given = settings.metrics.filter(({ id }) => !ofBoth.some((entry) => entry.id === id));
+  const landing = trialLanding(measured, shared, given, paced?.off ?? 0);
+  const dropped = [...ofBoth, ...landing.dropped, ...notOfGait(settings.metrics, gait)];
+  const without = new Map(dropped.map((entry) => [entry.id, entry]));
+  const wanted = settings.metrics.filter(({ id }) => !without.has(id));
+  const { rows, unmet } = computeRows(measured, shared, againstAir(wanted, airDrag));
 
-  const pairs = stridePairs(rows);
+  const about = { partialContacts, cautions: oneFoot === null ? [] : [oneFoot] };
+  const pairs = hasSteps(gait) ? stridePairs(rows, about) : [];
   const units = pairs.length > 0 ? pairs : rows.map((_, k) => [k]);
   const statedMass = measured.subject.mass ?? null;
   const mass = statedMass ?? byForce;
@@ -122,33 +172,55 @@ export function analyseTrial(ground: GroundReaction, options: AnalyseTrialOption
   const notComputed: NotComputed[] = [];
   for (const metric of settings.metrics) {
     const need = unmet.get(metric.id);
-    const absent = need === undefined ? nowhere(metric, rows) : reasonOf(metric, need);
+    const absent =
+      without.get(metric.id) ?? (need === undefined ? nowhere(metric, rows) : reasonOf(metric, need));
     if (absent !== null) notComputed.push(absent);
-    const summary = absent === null ? summarise(metric, rows, units, normalisers, level) : undefined;
-    if (summary !== undefined) summaries[metric.id] = summary;
+    if (absent !== null) continue;
+    const summary = summarise(metric, rows, units, normalisers, level);
+    if (summary === undefined) notComputed.push(noStrideHas(metric));
+    else summaries[metric.id] = summary;
   }
 
-  const computed = settings.metrics
-    .map(({ id }) => id)
-    .filter((id) => !notComputed.some((entry) => entry.id === id));
+  const computed = settings.metrics.filter(({ id }) => !notComputed.some((entry) => entry.id === id));
   const cautions: Caution[] = [
     ...stated.cautions,
-    ...recordingCautions(stated, pairs.length, computed),
+    ...recordingCautions(
+      stated,
+      { pairs: pairs.length, whole: steps.some(({ nextSameSide }) => nextSameSide !== undefined) },
+      computed.map(({ id }) => id),
+    ).filter(({ code }) => hasSteps(gait) || code !== "no-stride"),
     ...massCautions(statedMass, byForce),
-    ...balanceCautions(measured, steps),
+    ...balanceCautions(balance, measured),
+    ...flightCautions(measured, contacts, partialContacts),
+    ...spikeCautions(measured, contacts),
+    ...about.cautions,
+    ...spacingCautions(contacts, partialContacts),
+    ...travelCautions(measured, travel),
+    ...(paced?.cautions ?? []),
+    ...belowZeroCautions(rows),
+    ...landing.cautions,
+    ...airDragCautions(measured, airDrag, computed),
     ...inferred.cautions,
     ...events.cautions,
   ];
   return {
     schema: "gait-kinetics/trial/1",
-    settings: settingsOf(measured, events, { mass, statedMass, byForce, eventCutoff, level }),
+    settings: settingsOf(measured, events, {
+      mass,
+      statedMass,
+      byForce,
+      landing: landing.settings,
+      airDrag,
+      eventCutoff,
+      level,
+    }),
     subject: measured.subject,
-    contacts: events.contacts,
-    partialContacts: events.partialContacts,
+    contacts,
+    partialContacts,
     steps: rows,
     summary: {
       strides: pairs.length,
-      impactPeakShare: shareWithImpactPeak(measured, steps),
+      impactPeakShare: gait === "running" ? shareWithImpactPeak(measured, steps) : null,
       metrics: summaries,
     },
     curves: curvesOf(measured, events),
@@ -210,61 +282,16 @@ function filteredCopy(ground: GroundReaction, filter: TrialFilter | null, asked:
   return lowPassGroundReaction(ground, filter);
 }
 
-/** No running contact with a flight on either side fits into less, s. */
-const SHORT_RECORDING = 0.5;
-
-function refuseNoContact(ground: GroundReaction, { contacts, partialContacts, settings }: Events): void {
-  if (contacts.length > 0) return;
-  const { threshold, shortestContact } = settings;
-  let least = Number.POSITIVE_INFINITY;
-  let largest = Number.NEGATIVE_INFINITY;
-  // Of plates kept apart the most loaded one, since contacts are looked for on each.
-  for (const { force } of ground.plates ?? [ground]) {
-    const [low, high] = extremesOf(force.up);
-    if (high > largest) [least, largest] = [low, high];
-  }
-  // A recording shorter than a contact or two says nothing of the platform.
-  const short = ground.force.up.length < SHORT_RECORDING * ground.sampleRate;
-  const why = short ? "; the recording is too short to hold one" : noContactBecause(least, largest, settings);
-  const { length } = partialContacts;
-  const cut =
-    length > 0
-      ? `; ${length} contact${length > 1 ? "s are" : " is"} cut by the recording's ends${ground.plates === undefined ? "" : " or part of a foot across two plates"}`
-      : "";
-  fail(
-    "no-contact",
-    `no complete contact was found: the vertical force reaches ${largest.toFixed(1)} N and a contact must rise above and fall below ${threshold.toFixed(1)} N and last ${shortestContact} s or longer${why}${cut}`,
-    { argument: "ground", values: { least, largest, threshold, partialContacts: length } },
-  );
-}
-
-function extremesOf(samples: Float64Array): [least: number, largest: number] {
-  let least = Number.POSITIVE_INFINITY;
-  let largest = Number.NEGATIVE_INFINITY;
-  for (const value of samples) {
-    if (value < least) least = value;
-    if (value > largest) largest = value;
-  }
-  return [least, largest];
-}
-
-function noContactBecause(least: number, largest: number, settings: Events["settings"]): string {
-  const { threshold, shortestFlight } = settings;
-  if (least > threshold) {
-    return `; it never falls below ${least.toFixed(0)} N: nobody leaves the ground, or the platform was not zeroed`;
-  }
-  if (largest < threshold) return "";
-  return `; it rises and falls, but stays up for less, or stays down for less than the ${shortestFlight} s that end a contact: is the sampling rate right?`;
-}
-
 function shareWithImpactPeak(ground: GroundReaction, steps: readonly Step[]): number | null {
   if (ground.massByForce === undefined && ground.subject.mass === undefined) return null;
   return steps.filter((step) => impactPeak(ground, step) !== null).length / steps.length;
 }
 
-function curvesOf(ground: GroundReaction, { contacts }: Events): Trial["curves"] {
+function curvesOf(ground: GroundReaction, { contacts }: ToldEvents): Trial["curves"] {
   const { forward, right } = ground.force;
-  const curve = (direction: Direction) => meanCurves(ground, direction, contacts);
+  // The force under a foot that shares its plate is not known over the whole of its contact.
+  const own = contacts.filter(({ shared }) => shared !== true);
+  const curve = (direction: Direction) => meanCurves(ground, direction, own);
   return {
     percent: Array.from({ length: CURVE_POINTS }, (_, p) => p),
     up: curve("up"),
@@ -275,16 +302,18 @@ function curvesOf(ground: GroundReaction, { contacts }: Events): Trial["curves"]
 
 function settingsOf(
   ground: GroundReaction,
-  events: Events,
+  events: ToldEvents,
   rest: {
     mass: number | null;
     statedMass: number | null;
     byForce: number | null;
+    landing: LandingSettings | null;
+    airDrag: number | null;
     eventCutoff: number | null;
     level: number;
   },
 ): Trial["settings"] {
-  const { threshold, fallLevel, shortestContact, shortestFlight, sides } = events.settings;
+  const { gait, gaitStated, ...found } = events.settings;
   return {
     version: VERSION,
     sampleRate: ground.sampleRate,
@@ -297,12 +326,17 @@ function settingsOf(
     surface: ground.surface ?? null,
     grade: ground.grade ?? 0,
     filter: ground.settings.filter,
-    events: { threshold, fallLevel, cutoff: rest.eventCutoff, shortestContact, shortestFlight, sides },
+    landing: rest.landing,
+    airDrag: rest.airDrag,
+    gait,
+    gaitStated,
+    events: { ...found, cutoff: rest.eventCutoff },
     force: {
       offset: ground.settings.offset ?? {},
       driftRemoved: ground.settings.driftRemoved,
       flights: ground.settings.flights,
       ...(ground.settings.plates && { plates: ground.settings.plates }),
+      ...(ground.settings.markers && { markers: ground.settings.markers }),
       ...(ground.plates && { apart: ground.plates.map(({ plate }, k) => plate ?? `plate ${k + 1}`) }),
     },
     level: rest.level,

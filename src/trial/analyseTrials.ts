@@ -22,9 +22,11 @@ export function analyseTrials(
 ): Trial[] {
   const trials = grounds.map((ground) => analyseTrial(ground, options));
   const threshold = Math.max(...trials.map(({ settings }) => settings.events.threshold));
+  // A share or a rule that gave it is not asked again.
+  const events = { ...options.events, threshold, thresholdShare: null, noiseFactor: null };
   return trials.map((trial, k) =>
     trial.settings.events.threshold === threshold
       ? trial
-      : analyseTrial(grounds[k] as GroundReaction, { ...options, events: { ...options.events, threshold } }),
+      : analyseTrial(grounds[k] as GroundReaction, { ...options, events }),
   );
 }

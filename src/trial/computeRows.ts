@@ -5,7 +5,10 @@ import { fail } from "../units/index.js";
 import { unmetNeed } from "./notComputed.js";
 import type { StepRow } from "./trial.js";
 
-/** Every metric whose needs the trial meets, for every contact, and the first unmet need of each of the others. */
+/**
+ * Every metric whose needs the trial meets, for every contact, and the first unmet need of each of the others.
+ * @param steps - Those of one pass share results.
+ */
 export function computeRows(
   ground: GroundReaction,
   steps: readonly Step[],
@@ -18,8 +21,10 @@ export function computeRows(
     if (need === null) possible.push(metric);
     else unmet.set(metric.id, need);
   }
+  // Copies of one object with every id have one shape, which is quicker to make and to read than ids added one by one.
+  const blank: Record<string, number | null> = Object.fromEntries(possible.map(({ id }) => [id, null]));
   const rows = steps.map((step): StepRow => {
-    const values: Record<string, number | null> = {};
+    const values = { ...blank };
     for (const { id, compute } of possible) {
       const value = compute(ground, step);
       if (value !== null && !Number.isFinite(value)) refuseValue(id, value, step);

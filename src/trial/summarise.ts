@@ -21,18 +21,21 @@ export function summarise(
   level: number,
 ): MetricSummary | undefined {
   const { id, unit, normalised } = metric;
+  const column = columnOf(rows, id);
+  const stepTimes = normalised?.by === "mass and distance" ? columnOf(rows, "stepTime") : null;
   const values: number[] = [];
   const divided: number[] = [];
   for (const members of units) {
-    const value = meanOf(rows, members, id);
-    if (value === null) continue;
+    const value = meanOf(column, members);
+    if (Number.isNaN(value)) continue;
     values.push(value);
-    const divisor = normalised && divisorOf(normalised.by, meanOf(rows, members, "stepTime"), normalisers);
+    const stepTime = stepTimes && meanOf(stepTimes, members);
+    const divisor = normalised && divisorOf(normalised.by, stepTime, normalisers);
     if (divisor != null) divided.push(value / divisor);
   }
   if (values.length === 0) return undefined;
-  const left = valuesOf(rows, id, "left");
-  const right = valuesOf(rows, id, "right");
+  const left = valuesOf(rows, column, "left");
+  const right = valuesOf(rows, column, "right");
   return {
     unit,
     ...meanInterval(values, level),
@@ -43,18 +46,27 @@ export function summarise(
   };
 }
 
-function meanOf(rows: readonly StepRow[], members: readonly number[], id: string): number | null {
+/** A metric's values in the order of the rows; NaN where a row has none. */
+function columnOf(rows: readonly StepRow[], id: string): Float64Array {
+  const column = new Float64Array(rows.length);
+  for (let k = 0; k < rows.length; k++) column[k] = rows[k]?.values[id] ?? Number.NaN;
+  return column;
+}
+
+/** NaN where a member has none. */
+function meanOf(column: Float64Array, members: readonly number[]): number {
   let sum = 0;
-  for (const k of members) {
-    const value = rows[k]?.values[id];
-    if (value == null) return null;
-    sum += value;
-  }
+  for (const k of members) sum += column[k] as number;
   return sum / members.length;
 }
 
-function valuesOf(rows: readonly StepRow[], id: string, side: "left" | "right"): number[] {
-  return rows.flatMap((row) => (row.side === side ? (row.values[id] ?? []) : []));
+function valuesOf(rows: readonly StepRow[], column: Float64Array, side: "left" | "right"): number[] {
+  const values: number[] = [];
+  for (let k = 0; k < rows.length; k++) {
+    const value = column[k] as number;
+    if (rows[k]?.side === side && !Number.isNaN(value)) values.push(value);
+  }
+  return values;
 }
 
 function divisorOf(
@@ -65,5 +77,7 @@ function divisorOf(
   if (mass === null) return null;
   if (by === "body weight") return mass * gravity;
   if (by === "mass") return mass;
-  return speed === null || speed === 0 || stepTime === null ? null : mass * speed * stepTime;
+  return speed === null || speed === 0 || stepTime === null || Number.isNaN(stepTime)
+    ? null
+    : mass * speed * stepTime;
 }

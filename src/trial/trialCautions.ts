@@ -1,10 +1,11 @@
-import type { Step } from "../events/index.js";
-import { integralBetween } from "../filters/index.js";
 import type { GroundReaction } from "../force/index.js";
-import type { Caution } from "../units/index.js";
+import type { Caution, Kilograms } from "../units/index.js";
+import type { Balance, StrideBalance } from "./strideBalance.js";
 
 /** Stated mass and mass by force farther apart than this are said. */
 export const MASS_TOLERANCE = 0.01;
+/** No person who walks weighs less. A judgement. */
+const LEAST_MASS: Kilograms = 5;
 /** Mean forward force over whole strides, as a share of the vertical, beyond what the grade explains. */
 export const FORWARD_BALANCE_TOLERANCE = 0.005;
 /** Mean sideways force over whole strides, as a share of the vertical. */
@@ -17,6 +18,15 @@ export const FEW_STRIDES = 20;
 /** Cautions on the runner's mass: not stated, or at odds with the force. */
 export function massCautions(stated: number | null, byForce: number | null): Caution[] {
   if (byForce === null) return [];
+  if (byForce < LEAST_MASS) {
+    return [
+      {
+        code: "mass-implausible",
+        message: `the mean vertical force over whole strides carries ${byForce.toPrecision(2)} kg, less than any person weighs: is the force in N, and is one contact followed by the next? ${stated === null ? "No number per body weight or kilogram means anything" : `The stated ${stated.toFixed(1)} kg normalise`}`,
+        values: { massByForce: byForce, mass: stated },
+      },
+    ];
+  }
   if (stated === null) {
     return [
       {
@@ -38,46 +48,49 @@ export function massCautions(stated: number | null, byForce: number | null): Cau
 }
 
 /** Cautions on the balance of horizontal force over whole strides. */
-export function balanceCautions(ground: GroundReaction, steps: readonly Step[]): Caution[] {
-  const { forward, up, right } = ground.force;
-  const total = { forward: 0, up: 0, right: 0 };
-  let until = Number.NEGATIVE_INFINITY;
-  for (const { contact, nextSameSide } of steps) {
-    if (nextSameSide === undefined || contact.initialContact < until) continue;
-    until = nextSameSide.initialContact;
-    const impulse = (samples: Float64Array | undefined) =>
-      samples === undefined ? 0 : integralBetween(samples, ground.sampleRate, contact.initialContact, until);
-    total.forward += impulse(forward);
-    total.up += impulse(up);
-    total.right += impulse(right);
-  }
-  if (!(total.up > 0)) return [];
+export function balanceCautions(balance: StrideBalance | null, { grade }: GroundReaction): Caution[] {
   const cautions: Caution[] = [];
-  const forwardShare = total.forward / total.up - (ground.grade ?? 0);
-  const rightShare = total.right / total.up;
-  if (Math.abs(forwardShare) > FORWARD_BALANCE_TOLERANCE) {
+  const { forward, right } = balance ?? {};
+  if (forward !== undefined && Math.abs(forward.share) > FORWARD_BALANCE_TOLERANCE) {
     cautions.push({
       code: "forward-unbalanced",
-      message: `over whole strides the mean forward force is ${(100 * forwardShare).toFixed(2)} % of the vertical${ground.grade ? " beyond what the grade explains" : ""}: a slope, a tilted plate, belt drive, wind, or a runner who speeds up or slows down`,
+      message: `over whole strides the mean forward force is ${percent(forward)} of the vertical${grade ? " beyond what the grade explains" : ""}: a slope, a tilted plate, belt drive, wind, or a runner who speeds up or slows down`,
       where: "forward",
-      values: { share: forwardShare },
+      values: valuesOf(forward),
     });
   }
-  if (Math.abs(rightShare) > SIDEWAYS_BALANCE_TOLERANCE) {
+  if (right !== undefined && Math.abs(right.share) > SIDEWAYS_BALANCE_TOLERANCE) {
     cautions.push({
       code: "sideways-unbalanced",
-      message: `over whole strides the mean sideways force is ${(100 * rightShare).toFixed(2)} % of the vertical: a tilted plate, an axis out of line, or a curved path`,
+      message: `over whole strides the mean sideways force is ${percent(right)} of the vertical: a tilted plate, an axis out of line, or a curved path`,
       where: "right",
-      values: { share: rightShare },
+      values: valuesOf(right),
     });
   }
   return cautions;
 }
 
+function percent({ share, interval }: Balance): string {
+  const of = (part: number) => (100 * part).toFixed(2);
+  return interval === null
+    ? `${of(share)} %`
+    : `${of(share)} % (95 % interval ${of(interval.low)} to ${of(interval.high)} %)`;
+}
+
+function valuesOf({ share, interval }: Balance): NonNullable<Caution["values"]> {
+  return interval === null ? { share } : { share, low: interval.low, high: interval.high };
+}
+
+/** Pairs of successive contacts, and whether any of them is part of a whole stride, to the same foot's next contact. */
+interface Pairs {
+  readonly pairs: number;
+  readonly whole: boolean;
+}
+
 /** Cautions on the recording itself: sampling rate, number of strides. */
 export function recordingCautions(
   { sampleRate }: GroundReaction,
-  strides: number,
+  { pairs: strides, whole }: Pairs,
   metricIds: readonly string[],
 ): Caution[] {
   const cautions: Caution[] = [];
@@ -99,9 +112,16 @@ export function recordingCautions(
   } else if (strides < FEW_STRIDES) {
     cautions.push({
       code: "few-strides",
-      message: `${strides === 1 ? "1 stride was" : `${strides} strides were`} recorded; with fewer than ${FEW_STRIDES} the spread between strides is poorly known`,
+      message: `${recorded(strides, whole)} recorded; with fewer than ${FEW_STRIDES} the spread between strides is poorly known`,
       values: { strides },
     });
   }
   return cautions;
+}
+
+function recorded(pairs: number, whole: boolean): string {
+  const [one, several, none] = whole
+    ? ["stride", "strides", ""]
+    : ["pair of contacts", "pairs of contacts", ", and no whole stride,"];
+  return pairs === 1 ? `1 ${one}${none} was` : `${pairs} ${several}${none} were`;
 }

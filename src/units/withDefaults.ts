@@ -16,8 +16,10 @@ export function withDefaults<O extends object>(defaults: Complete<O>, options: O
   if (typeof options !== "object" || options === null) {
     fail("wrong-type", `options are ${String(options)}; an object is needed`, { argument: "options" });
   }
-  const complete: Record<string, unknown> = { ...defaults };
-  for (const [name, value] of Object.entries(options)) {
+  const complete = { ...defaults } as Record<string, unknown>;
+  // The usual case in hot paths.
+  if ((options as object) === defaults) return complete as Complete<O>;
+  for (const name of Object.keys(options)) {
     if (!Object.hasOwn(defaults, name)) {
       const allowed = Object.keys(defaults);
       fail("unknown-option", `"${name}" is no option here; the options are ${allowed.join(", ")}`, {
@@ -25,6 +27,7 @@ export function withDefaults<O extends object>(defaults: Complete<O>, options: O
         values: { allowed },
       });
     }
+    const value = options[name as keyof O];
     if (value !== undefined) complete[name] = value;
   }
   return complete as Complete<O>;

@@ -11,6 +11,9 @@ const codesOf = (one: TrialParts, other: TrialParts) => cautionsOf(one, other).m
 const events = (threshold: number, cutoff: number | null = null): Partial<Trial["settings"]> => ({
   events: {
     threshold,
+    thresholdRule: "default",
+    thresholdShare: null,
+    noiseFactor: null,
     fallLevel: threshold / 2,
     cutoff,
     shortestContact: 0.08,
@@ -198,7 +201,7 @@ describe("bad input", () => {
     [{ metrics: ["contactTime"] }, 'metrics[0] is "contactTime"; a list of catalogue entries is needed'],
     [
       { metrics: [metricById("contactTime"), { id: "own" }] },
-      "metrics[1] is an object without id, name, unit, family, component or moreLoad",
+      "metrics[1] is an object without id, name, unit, family, component, needs or moreLoad",
     ],
   ])("says of %o what is allowed", (options, words) =>
     expect(() => compareTrials(trial(1), trial(2), options as object)).toThrow(words),

@@ -39,8 +39,8 @@ describe("a walk on two belts, truth by the fixture's formula (NumPy)", () => {
     );
     expect(first?.next?.initialContact).toBeLessThan(first?.contact.toeOff ?? 0);
   });
-  it("taken together the two feet are one endless contact", () => {
-    const together = toGroundReaction(walkOnBelts(), { plates: "together" });
+  it("taken together, without a centre of pressure, the two feet are one endless contact", () => {
+    const { moment: _, ...together } = toGroundReaction(walkOnBelts(), { plates: "together" });
     expect(detectEvents(together).contacts.length).toBeLessThan(2);
   });
   it("a common threshold clears the noisier belt", () => {

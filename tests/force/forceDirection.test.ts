@@ -103,15 +103,26 @@ it("single spikes are no end of the range", () => {
   expect(toGroundReaction(recordingOf([plate])).settings.plates?.[0]?.forceOn).toBe("runner");
 });
 
-it("a sign that is stated and wrong is refused (on 2026-11-25 it was said that the force reaches 3.6 N)", () => {
-  expect(() =>
-    toGroundReaction(recordingOf([plateWith(0, "runner", 2500)]), { forceOn: "platform" }),
-  ).toThrow(
-    expect.objectContaining({
-      code: "unknown-axes",
-      message: expect.stringMatching(
-        /force platform "1" points down .* state forceOn "platform" or "runner"/,
-      ),
-    }),
+describe("a sign that is stated and wrong is refused before an offset is taken off", () => {
+  const refused = expect.objectContaining({
+    code: "unknown-axes",
+    message: expect.stringMatching(
+      /force platform "1" points down .* forceOn "platform" is stated for its channels: state forceOn "runner"/,
+    ),
+  });
+  const plate = plateWith(0, "runner", 2500);
+  it("without an unloaded stretch (on 2026-11-25 it was said that the force reaches 3.6 N)", () =>
+    expect(() => toGroundReaction(recordingOf([plate]), { forceOn: "platform" })).toThrow(refused));
+  it.each(["auto", "none"] as const)(
+    "where the file names unloaded samples, offset %s (on 2026-11-25 the load was taken off: never below 790 N)",
+    (offset) => {
+      const named = recordingOf([{ ...plate, zero: { from: 0, to: 100 } }]);
+      expect(() => toGroundReaction(named, { forceOn: "platform", offset })).toThrow(refused);
+    },
   );
+  it.each([-1000, -850, 850, 1000])("and taken where it is right, under an offset of %d N", (offset) => {
+    const recording = recordingOf([plateWith(offset, "runner", 10_000)]);
+    const ground = toGroundReaction(recording, { forceOn: "runner", zero: { from: 0, to: 0.5 } });
+    expect(rangeOf(ground.force.up)).toEqual([expect.closeTo(0, 6), expect.closeTo(1500, 0)]);
+  });
 });

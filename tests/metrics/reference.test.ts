@@ -38,6 +38,14 @@ const SAMPLING: Record<string, number> = {
 };
 
 const OF_MOTION = ["verticalOscillation", "mediolateralExcursion", "positiveExternalWork"];
+/** Of spring, work by axis, feet and torsion: in the tests of their own families. */
+const OF_OTHERS = [
+  ...["peakResultantForce", "peakFreeMoment", "freeMomentImpulse", "stepWidth", "strikeIndex"],
+  ...["touchdownDistance", "takeOffDistance"],
+  ...["positiveWorkVertical", "positiveWorkForward", "positiveWorkLateral"],
+  ...["verticalStiffness", "legStiffness", "elasticEnergy", "pushToBrakeTimeRatio", "forceGenerationCost"],
+  ...metrics.CATALOGUE.filter(({ family }) => family === "walking").map(({ id }) => id),
+];
 const NOT_METRICS = ["side", "threshold", "initialContact", "toeOff"];
 
 describe.each([20, 50])(
@@ -46,10 +54,12 @@ describe.each([20, 50])(
     const { ground, steps } = sampledRun(threshold);
     const rows = running.sampled.filter((row) => row.threshold === threshold);
 
-    it("eight contacts; with the three metrics of motion below, every metric of the catalogue", () => {
+    it("eight contacts; with the metrics of motion below and those of other tests, every metric of the catalogue", () => {
       const there = Object.keys(rows[0] ?? {}).filter((key) => !NOT_METRICS.includes(key));
       expect(rows.length).toBe(8);
-      expect([...there, ...OF_MOTION].sort()).toEqual(metrics.CATALOGUE.map(({ id }) => id).sort());
+      expect([...there, ...OF_MOTION, ...OF_OTHERS].sort()).toEqual(
+        metrics.CATALOGUE.map(({ id }) => id).sort(),
+      );
     });
 
     it.each(rows.map((row, k) => [k, row] as const))("contact %i: every metric", (k, row) => {

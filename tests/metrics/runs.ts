@@ -3,6 +3,40 @@ import type { GroundReaction } from "../../src/force/index.js";
 import running from "../fixtures/metrics/running.json" with { type: "json" }; // running.py, NumPy 2.4.6, SciPy 1.17.1
 import { contactOver, groundOf } from "../helpers.js";
 
+/** First contact of the sampled run at 0 N, s. */
+const START = 0.1234;
+
+/**
+ * Gives a run on the belt a height, and centre of pressure, free moment and feet by the formulas of feet.py: `start` and `step` in s,
+ * the first foot right for 1 and left for −1.
+ */
+function withFeet(ground: GroundReaction, start: number, step: number, firstFoot: 1 | -1): GroundReaction {
+  const { forward: along, up, right: aside } = ground.force as Required<GroundReaction["force"]>;
+  const series = () => new Float64Array(up.length);
+  const moment = { forward: series(), up: series(), right: series() };
+  const track = () => ({ forward: series(), right: series() });
+  const feet = { left: { heel: track(), toe: track() }, right: { heel: track(), toe: track() } };
+  for (let i = 0; i < up.length; i++) {
+    const since = i / ground.sampleRate - start;
+    const k = Math.max(0, Math.floor(since / step + 1e-9));
+    const u = since - k * step;
+    const s = u / running.contactTime;
+    const w = firstFoot * (k % 2 === 0 ? 1 : -1);
+    const { heel, toe } = feet[w === 1 ? "right" : "left"];
+    heel.forward[i] = 0.2 - running.speed * u;
+    toe.forward[i] = 0.48 - running.speed * u;
+    heel.right[i] = 0.05 * w;
+    toe.right[i] = 0.09 * w;
+    if (s < 0 || s > 1) continue;
+    const [copForward, copRight] = [0.25 + 0.15 * s - running.speed * u, w * (0.06 + 0.01 * s)];
+    const free = w * (5 * Math.sin(Math.PI * s) - 4 * Math.sin(2 * Math.PI * s));
+    moment.forward[i] = -copRight * (up[i] as number);
+    moment.right[i] = copForward * (up[i] as number);
+    moment.up[i] = copRight * (along[i] as number) - copForward * (aside[i] as number) + free;
+  }
+  return { ...ground, moment, feet, subject: { ...ground.subject, height: 1.75 } };
+}
+
 /** Puts contacts into steps: the next one is of the other foot, the one after it of the same. */
 export function stepsThrough(contacts: readonly Contact[]): Step[] {
   return contacts.map((contact, i) => {
@@ -22,7 +56,7 @@ export function sampledRun(threshold = 20): { ground: GroundReaction; steps: Ste
     return samples;
   };
   const { forward, up, right } = running.stride;
-  const ground = groundOf({
+  const force = groundOf({
     up: repeat(up),
     forward: repeat(forward),
     right: repeat(right),
@@ -30,6 +64,7 @@ export function sampledRun(threshold = 20): { ground: GroundReaction; steps: Ste
     speed: running.speed,
     surface: "belt",
   });
+  const ground = withFeet(force, START, running.stepTime, 1);
   const contacts = running.sampled
     .filter((row) => row.threshold === threshold)
     .map((row) => contactOver(row.initialContact, row.toeOff, row.side as "left" | "right"));
@@ -57,7 +92,7 @@ export function mirroredRun(
       return force(Math.max(0, i / sampleRate - k * stepTime), k % 2 === 0 ? 1 : -1);
     });
   const side = leg.side === "right" ? 1 : -1;
-  const ground = groundOf({
+  const force = groundOf({
     up: series(
       (t) => raised(t, leg.impact, 0.028, 0.028) + raised(t, leg.main, contactTime / 2, contactTime / 2),
     ),
@@ -69,6 +104,7 @@ export function mirroredRun(
     speed: running.speed,
     surface: "belt",
   });
+  const ground = withFeet(force, 0, stepTime, side);
   const contacts = Array.from({ length: 2 * strides }, (_, k) =>
     contactOver(k * stepTime, k * stepTime + contactTime, (k % 2 === 0) === (side === 1) ? "right" : "left"),
   );

@@ -29,7 +29,17 @@ describe("a trial without any mass (threw)", () => {
 it("speed 0 leaves out what needs a speed (threw)", () => {
   const trial = analyseTrial(groundFrom({ contacts: 12 }), { speed: 0 });
   const missing = trial.notComputed.filter(({ code }) => code === "missing-speed").map(({ id }) => id);
-  expect(missing).toEqual(["stepLength", "strideLength", "positiveExternalWork"]);
+  expect(missing).toEqual([
+    ...[
+      "touchdownDistance",
+      "takeOffDistance",
+      "stepLength",
+      "strideLength",
+      "positiveWorkForward",
+      "positiveExternalWork",
+    ],
+    ...["legStiffness", "pushToBrakeTimeRatio"],
+  ]);
 });
 
 describe("short flights", () => {

@@ -153,12 +153,22 @@ describe("a known slow drift of up to 110 N over the 30 s", () => {
     expect(trial.cautions.map(({ code }) => code)).toContain("drift-removed");
     expect([trial.contacts.length, trial.partialContacts.length]).toEqual([74, 2]);
     expect(trial.contacts.map(({ side }) => side)).toEqual(plain.contacts.map(({ side }) => side));
-    // Two are left out: the net forward impulse is a difference of near equals (0.2 of 16 N s), and which of the samples
-    // 3.3 ms apart is the first minimum of braking, and so its loading rate, is decided by single newtons.
+    // Two are left out: the net forward impulse is a difference of near equals (0.2 of 16 N s; 3 to 6 % of it), and which of
+    // the samples 3.3 ms apart is the first minimum of braking, and so its loading rate, is decided by single newtons (1 to
+    // 1.4 %). The next largest change is that of the take-off distance, 0.4 %.
     const { netForwardImpulse: _net, brakingLoadingRate: _rate, ...others } = plain.summary.metrics;
-    expect(Object.keys(others).length).toBe(31);
-    for (const [id, before] of Object.entries(others)) {
-      const change = (trial.summary.metrics[id]?.mean ?? Number.NaN) / (before?.mean ?? Number.NaN) - 1;
+    expect(Object.keys(others).length).toBe(43);
+    for (const id of Object.keys(others)) {
+      // Over the contacts that have it in both: of the strides that bear nearly 1 % of forward force tenths of a newton decide
+      // which are refused a touchdown and a take-off distance.
+      const both = trial.steps.flatMap(({ values }, k) => {
+        const [after, before] = [values[id], plain.steps[k]?.values[id]];
+        return after == null || before == null ? [] : [{ after, before }];
+      });
+      const contacts = plain.steps.filter(({ values }) => values[id] != null).length;
+      expect(both.length, id).toBeGreaterThanOrEqual(0.95 * contacts);
+      const total = (of: "after" | "before") => both.reduce((sum, pair) => sum + pair[of], 0);
+      const change = total("after") / total("before") - 1;
       expect(Math.abs(change), `${id} ${(100 * change).toFixed(3)} %`).toBeLessThan(0.005);
     }
   });

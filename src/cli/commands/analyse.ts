@@ -6,10 +6,13 @@ import { naming } from "../input/naming.js";
 import { readGround } from "../input/readGround.js";
 import { recordingName } from "../input/recordingName.js";
 import { refuseEmptyWindow } from "../input/refuseEmptyWindow.js";
+import { refuseHighEventCutoff } from "../input/refuseHighEventCutoff.js";
+import { refuseWithoutEffect } from "../input/refuseWithoutEffect.js";
 import { trialOptions } from "../input/trialOptions.js";
 import type {
   AnalysisOptions,
   ForceOptions,
+  MarkerOptions,
   OutputOptions,
   ReadingOptions,
   RecordingOptions,
@@ -23,7 +26,7 @@ import type { Terminal } from "../terminal.js";
 /** Analyses one recording and prints its numbers. */
 export async function analyse(
   file: string,
-  options: RecordingOptions & ReadingOptions & ForceOptions & AnalysisOptions & OutputOptions,
+  options: RecordingOptions & ReadingOptions & ForceOptions & MarkerOptions & AnalysisOptions & OutputOptions,
   terminal: Terminal,
 ): Promise<void> {
   const { json, csv, report } = options;
@@ -33,9 +36,12 @@ export async function analyse(
   progress(terminal, `reading ${file}`);
   const ground = await readGround(file, options, options);
   progress(terminal, "analysing");
-  const trial = naming(file, () =>
-    explainingNoContact(options.forceOn, () => analyseTrial(ground, settings)),
-  );
+  const trial = naming(file, () => {
+    refuseHighEventCutoff(options.eventCutoff, ground);
+    const analysed = explainingNoContact(options.forceOn, () => analyseTrial(ground, settings));
+    refuseWithoutEffect(options, [analysed]);
+    return analysed;
+  });
   const title = recordingName(file, options);
   const shown = withOptionWords(trial);
   const text = json ? `${writeJson(trial)}\n` : csv ? stepsToCsv(trial) : trialText(shown, { title });

@@ -10,12 +10,15 @@ import { naming } from "../input/naming.js";
 import { readGrounds } from "../input/readGrounds.js";
 import { recordingName, recordingPath } from "../input/recordingName.js";
 import { refuseEmptyWindow } from "../input/refuseEmptyWindow.js";
+import { refuseHighEventCutoff } from "../input/refuseHighEventCutoff.js";
+import { refuseWithoutEffect } from "../input/refuseWithoutEffect.js";
 import { trialOptions } from "../input/trialOptions.js";
 import type { Both } from "../options/both.js";
 import type {
   AnalysisOptions,
   ComparedOptions,
   ForceOptions,
+  MarkerOptions,
   OutputOptions,
   ReadingOptions,
   RecordingOptions,
@@ -38,12 +41,13 @@ export async function compare(
   options: Partial<ComparedOptions> &
     ReadingOptions &
     ForceOptions &
+    MarkerOptions &
     AnalysisOptions &
     OutputOptions &
     MinimumOptions,
   terminal: Terminal,
 ): Promise<void> {
-  const { json, csv, report, minimumStrides, minimumStridesCorrelated } = options;
+  const { json, csv, report, metrics, minimumStrides, minimumStridesCorrelated } = options;
   const settings = trialOptions(options);
   const own = forBoth((which) => statedOf(options, which));
   forBoth((which) => refuseEmptyWindow(own[which]));
@@ -57,8 +61,11 @@ export async function compare(
     progress(terminal, `reading ${recordingPath(files[which], own[which])}`),
   );
   progress(terminal, "analysing and comparing");
+  forBoth((which) => naming(files[which], () => refuseHighEventCutoff(options.eventCutoff, grounds[which])));
   const trials = analyseBoth(grounds, files, settings, options.forceOn);
+  refuseWithoutEffect(options, [trials.baseline, trials.changed]);
   const comparison = compareTrials(trials.baseline, trials.changed, {
+    metrics,
     minimumStrides,
     minimumStridesCorrelated,
   });

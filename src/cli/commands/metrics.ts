@@ -9,7 +9,7 @@ export function metrics(
   refuse: (message: string) => never,
 ): void {
   if (id === undefined) {
-    terminal.out(catalogueText(CATALOGUE));
+    terminal.out(`${catalogueText(CATALOGUE)}\ngait-kinetics metrics ID explains one on a page.\n`);
     return;
   }
   const entry = CATALOGUE.find((candidate) => candidate.id === id);

@@ -1,8 +1,15 @@
 import type { GroundReaction } from "../../force/index.js";
-import type { ForceOptions, ReadingOptions, RecordingOptions } from "../options/inputOptions.js";
+import type {
+  ForceOptions,
+  MarkerOptions,
+  ReadingOptions,
+  RecordingOptions,
+} from "../options/inputOptions.js";
 import { groundOfRecording } from "./groundOfRecording.js";
 import { namingLater } from "./naming.js";
 import { readRecordingFile } from "./readRecordingFile.js";
+import { windowOf } from "./windowOf.js";
+import { withMarkers } from "./withMarkers.js";
 
 /**
  * Reads a file into the force between foot and ground.
@@ -16,9 +23,10 @@ import { readRecordingFile } from "./readRecordingFile.js";
 export function readGround(
   path: string,
   own: RecordingOptions,
-  options: ReadingOptions & ForceOptions,
+  options: ReadingOptions & ForceOptions & MarkerOptions,
 ): Promise<GroundReaction> {
-  return namingLater(path, async () =>
-    groundOfRecording(await readRecordingFile(path, own, options), own, options),
-  );
+  return namingLater(path, async () => {
+    const recording = await readRecordingFile(path, own, options);
+    return withMarkers(groundOfRecording(recording, own, options), windowOf(recording, own), options);
+  });
 }

@@ -1,12 +1,17 @@
 import type { GroundReaction } from "../../force/index.js";
 import { isGaitKineticsError } from "../../units/index.js";
 import type { Both } from "../options/both.js";
-import type { ForceOptions, ReadingOptions, RecordingOptions } from "../options/inputOptions.js";
+import type {
+  ForceOptions,
+  MarkerOptions,
+  ReadingOptions,
+  RecordingOptions,
+} from "../options/inputOptions.js";
 import { readGround } from "./readGround.js";
 import { USED_BY_SOME, type UsedBySome } from "./unusedOptions.js";
 
 /** How both files are read. */
-type Options = ReadingOptions & ForceOptions;
+type Options = ReadingOptions & ForceOptions & MarkerOptions;
 
 /**
  * A name that a file has no column for, or an option that it does not use (then the name is empty), and how

@@ -1,6 +1,11 @@
 import { type MotionBidsColumn, readC3d, readMotionBids } from "../../io/index.js";
 import type { Recording } from "../../recording/index.js";
-import type { ForceOptions, ReadingOptions, RecordingOptions } from "../options/inputOptions.js";
+import type {
+  ForceOptions,
+  MarkerOptions,
+  ReadingOptions,
+  RecordingOptions,
+} from "../options/inputOptions.js";
 import { readMotionBidsFiles } from "./motionBidsFiles.js";
 import { type OpenedFile, openFile } from "./openFile.js";
 import { readTable } from "./readTable.js";
@@ -12,14 +17,14 @@ import { refusingOptions } from "./refusingOptions.js";
  *
  * @param path - Of the file.
  * @param own - What is stated of this recording.
- * @param reading - How files are read; options of the force step are only looked at whether they are for this format.
+ * @param reading - How files are read; options of the force step and of markers are only looked at whether they are for this format.
  * @throws GaitKineticsError as the readers do; `conflict`: an option that the file's format does not use.
  * InvalidArgumentError: a name in --columns that no column can have.
  */
 export async function readRecordingFile(
   path: string,
   own: RecordingOptions,
-  reading: ReadingOptions & ForceOptions,
+  reading: ReadingOptions & ForceOptions & MarkerOptions,
 ): Promise<Recording> {
   const file = openFile(path);
   refuseUnusedByFormat(file, own, reading);

@@ -1,27 +1,34 @@
 import type { Recording } from "../../recording/index.js";
 import { fail, isGaitKineticsError } from "../../units/index.js";
-import type { ForceOptions, ReadingOptions, RecordingOptions } from "../options/inputOptions.js";
+import type {
+  ForceOptions,
+  MarkerOptions,
+  ReadingOptions,
+  RecordingOptions,
+} from "../options/inputOptions.js";
 import type { OpenedFile } from "./openFile.js";
 import { readTable } from "./readTable.js";
 import { type UsedBySome, unusedOptions, unusedSentence } from "./unusedOptions.js";
 
 const OF_PLATES = ["plates", "onlyPlates", "sides"] as const;
+const OF_MARKERS = ["centreOfMass", "feet"] as const;
 
 /**
  * Refuses options that a recording which was read has no use for: axes for a table whose columns are named by direction,
- * what is stated of plates where there are none.
+ * what is stated of plates or markers where there are none.
  *
  * @throws GaitKineticsError `conflict`.
  */
 export async function refuseUnused(
   file: OpenedFile,
-  { platforms, channels }: Recording,
+  { platforms, channels, markers }: Recording,
   own: RecordingOptions,
-  options: ReadingOptions & ForceOptions,
+  options: ReadingOptions & ForceOptions & MarkerOptions,
 ): Promise<void> {
   const hasPlates = platforms !== undefined || channels.some(({ plate }) => plate !== undefined);
-  const ofPlates = hasPlates ? undefined : OF_PLATES.find((name) => options[name] !== undefined);
-  const unused = ofPlates ?? ((await hasUnusedAxes(file, own, options)) ? "axes" : undefined);
+  const needless = [...(hasPlates ? [] : OF_PLATES), ...(markers === undefined ? OF_MARKERS : [])];
+  const ofContent = needless.find((name) => options[name] !== undefined);
+  const unused = ofContent ?? ((await hasUnusedAxes(file, own, options)) ? "axes" : undefined);
   if (unused !== undefined) refuse(unused, file);
 }
 

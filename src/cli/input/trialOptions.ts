@@ -7,10 +7,14 @@ import type { AnalysisOptions } from "../options/inputOptions.js";
  *
  * @throws InvalidArgumentError an order for no filter.
  */
-export function trialOptions({ threshold, cutoff, order }: AnalysisOptions): AnalyseTrialOptions {
+export function trialOptions(options: AnalysisOptions): AnalyseTrialOptions {
+  const { gait, threshold, eventCutoff, airDrag, metrics, cutoff, order } = options;
   return {
     ...filterOf(cutoff, order),
-    ...(threshold !== undefined && { events: { threshold } }),
+    gait,
+    events: { ...threshold, cutoff: eventCutoff },
+    airDrag,
+    metrics,
   };
 }
 

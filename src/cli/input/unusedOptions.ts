@@ -1,4 +1,9 @@
-import type { ForceOptions, ReadingOptions, RecordingOptions } from "../options/inputOptions.js";
+import type {
+  ForceOptions,
+  MarkerOptions,
+  ReadingOptions,
+  RecordingOptions,
+} from "../options/inputOptions.js";
 import { type FileFormat, FORMAT_NAMES } from "./fileFormat.js";
 
 /** Name of an option that not every format uses. */
@@ -18,7 +23,7 @@ type FormatOption =
   | "originSign";
 
 /** Name of an option that is of use for what some recordings hold. */
-export type ContentOption = "axes" | "plates" | "onlyPlates" | "sides";
+export type ContentOption = "axes" | "plates" | "onlyPlates" | "sides" | "centreOfMass" | "feet";
 
 /** Name of an option that not every file uses. */
 export type UsedBySome = FormatOption | ContentOption;
@@ -46,14 +51,19 @@ const NEEDS: Readonly<Record<ContentOption, readonly [needed: string, lacking: s
   plates: ["force platforms, or belts of their own", "this recording has none"],
   onlyPlates: ["force platforms, or belts of their own", "this recording has none"],
   sides: ["force platforms, or belts of their own", "this recording has none"],
+  centreOfMass: ["recordings with markers", "this one has none"],
+  feet: ["recordings with markers", "this one has none"],
 };
 
 const FORMAT_OPTIONS = Object.keys(USED_BY) as readonly FormatOption[];
 
-/** Names of all options that not every file uses. */
+/**
+ * Names of all options that not every file of a comparison needs a use for. A centre of mass by markers is for both or none:
+ * distances to it and those from the force alone are not compared.
+ */
 export const USED_BY_SOME: readonly UsedBySome[] = [
   ...FORMAT_OPTIONS,
-  ...(Object.keys(NEEDS) as ContentOption[]),
+  ...(Object.keys(NEEDS) as ContentOption[]).filter((name) => name !== "centreOfMass"),
 ];
 
 /**
@@ -64,7 +74,7 @@ export const USED_BY_SOME: readonly UsedBySome[] = [
  */
 export function unusedOptions(
   format: FileFormat,
-  options: ReadingOptions & ForceOptions & Pick<RecordingOptions, "rate">,
+  options: ReadingOptions & ForceOptions & MarkerOptions & Pick<RecordingOptions, "rate">,
 ): readonly UsedBySome[] {
   return FORMAT_OPTIONS.filter((name) => options[name] !== undefined && !USED_BY[name].includes(format));
 }

@@ -1,7 +1,12 @@
 import { type Command, Option } from "commander";
+import { GAITS, type Gait } from "../../events/index.js";
 import type { Delimiter } from "../../io/index.js";
+import type { Metric } from "../../metrics/index.js";
 import { type Axes, PLAUSIBLE_BOUNDS, type Side, type Surface } from "../../recording/index.js";
+import { airDrag } from "./airDrag.js";
 import { type Both, both } from "./both.js";
+import { type Feet, feet, markerNames } from "./markerNames.js";
+import { metricIds } from "./metricIds.js";
 import { once } from "./once.js";
 import {
   axes,
@@ -20,6 +25,7 @@ import {
   word,
   words,
 } from "./readers.js";
+import { type Threshold, threshold } from "./threshold.js";
 
 /** What may differ from recording to recording. */
 export interface RecordingOptions {
@@ -74,9 +80,19 @@ export const FORCE_OPTIONS: readonly (keyof ForceOptions)[] = [
   "originSign",
 ];
 
+/** Which markers stand for the centre of mass and the feet. */
+export interface MarkerOptions {
+  readonly centreOfMass?: readonly string[] | undefined;
+  readonly feet?: Feet | undefined;
+}
+
 /** How force is analysed. */
 export interface AnalysisOptions {
-  readonly threshold?: number | undefined;
+  readonly gait?: Gait | "auto" | undefined;
+  readonly threshold?: Threshold | undefined;
+  readonly eventCutoff?: number | undefined;
+  readonly airDrag?: number | "estimated" | undefined;
+  readonly metrics?: readonly Metric[] | undefined;
   readonly cutoff?: number | "none" | undefined;
   readonly order?: number | undefined;
 }
@@ -211,14 +227,47 @@ const FORCE: readonly Entry[] = [
   ],
 ];
 
+const MARKERS: readonly Entry[] = [
+  [
+    "--centre-of-mass <names>",
+    "markers on the pelvis whose mean is taken for the centre of mass, with commas between; where left out, it follows from the force",
+    markerNames,
+  ],
+  [
+    "--feet <pairs>",
+    "markers of heel and toe: left=LHEEL:LTOE,right=RHEEL:RTOE; a + between several whose mean counts",
+    feet,
+  ],
+];
+
 const ANALYSIS: readonly Entry[] = [
   [
-    "--threshold <quantity>",
-    "vertical force that contacts are read at; where left out, 20 N or what the noise in flight asks for",
-    quantity("force", positive),
+    "--gait <word>",
+    "what the recording holds: running, walking, jumping, standing, or auto (default), told from the contacts",
+    word("auto", ...GAITS),
+  ],
+  [
+    "--threshold <level>",
+    'level that contacts are read at: "20 N"; "5 %" of body weight; "6 SD" above the mean force in flight; where left out, 20 N or 5 SD, the larger',
+    threshold,
   ],
   ["--cutoff <quantity>", 'low-pass filter, -3 dB of the net response, or none (default "50 Hz")', cutoff],
   ["--order <number>", "net order of the filter, even (default 4)", netOrder],
+  [
+    "--event-cutoff <quantity>",
+    "low-pass filter of the force that contacts are read from; where left out, that of --cutoff",
+    quantity("frequency", positive),
+  ],
+  [
+    "--air-drag <force>",
+    'drag of the air that the work is done against: "3 N", negative with a wind from behind, or estimated from speed, mass and height; none where left out',
+    airDrag,
+  ],
+  [
+    "--metrics <ids>",
+    "metrics to compute, with commas between, such as contactTime,brakingImpulse; all where left out",
+    metricIds,
+  ],
 ];
 
 function addEntries(
@@ -250,6 +299,11 @@ export function addReadingOptions(command: Command): Command {
 /** Adds how recordings become force. */
 export function addForceOptions(command: Command): Command {
   return addEntries(command, FORCE);
+}
+
+/** Adds which markers are taken. */
+export function addMarkerOptions(command: Command): Command {
+  return addEntries(command, MARKERS);
 }
 
 /** Adds how force is analysed. */

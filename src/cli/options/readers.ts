@@ -177,7 +177,7 @@ export function folder(text: string): string {
 const refusingNegative = quantity("frequency", { positive: true });
 
 /** What the library refuses in an option is bad usage. */
-function refusingAsUsage<T>(read: () => T): T {
+export function refusingAsUsage<T>(read: () => T): T {
   try {
     return read();
   } catch (caught) {

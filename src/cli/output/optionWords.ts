@@ -21,6 +21,21 @@ export function optionWords(message: string): string {
     .replace(/\{( ?[xyz]: "[^}]*)\}/g, (_, object: string) => `--axes ${pairsOf(object, message)}`)
     .replace(/\bignore: \[((?:"(?:[^"\\]|\\.)*"|[^\]"])*)\]/g, (_, names: string) => namesOf(names, message))
     .replace(/\b(ignore|units|columns) (names|states)\b/g, "--$1 $2")
+    .replace(/\bcentreOfMassMarkers names\b/g, "--centre-of-mass names")
+    .replace(/\bfeet\.(left|right)\.(heel|toe) names ("(?:[^"\\]|\\.)*")/g, "--feet names $3 as $1 $2")
+    .replace(/\bfill its gaps first\b/g, "fill its gaps first, or leave them out with --from and --to")
+    .replace(
+      /\bcut the force to the markers, or leave the markers out\b/g,
+      "cut the force to the markers with --from and --to, or leave the markers out",
+    )
+    .replace(/\bthresholdShare is a share\b/g, '--threshold as "5 %" is a share')
+    .replace(/\bnoiseFactor asks\b/g, '--threshold as "6 SD" asks')
+    .replace(/\bstate it, or a threshold in newtons\b/g, "state --mass, or --threshold in newtons")
+    .replace(/\bstate a threshold in newtons\b/g, 'state it in newtons, such as "20 N"')
+    .replace(/\bair drag is to be estimated, and\b/g, "--air-drag is to be estimated, and")
+    .replace(/\bso forward work is too low$/, "so forward work is too low; --air-drag takes it in")
+    .replace(/(?<!-)\bcutoff is (?=[\d.]+ Hz; a finite number)/g, "--cutoff is ")
+    .replace(/\bstate the gait\b/g, "state --gait")
     .replace(/\bonly names\b/g, "--only-plates names")
     .replace(/\bsides names\b/g, "--sides names")
     .replace(/\bforceOn:? "platform" or "runner"/g, "--force-on ground or --force-on runner")

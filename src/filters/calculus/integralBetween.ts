@@ -54,19 +54,7 @@ export function integralBetween(
       values: { from, to },
     });
   }
-  let positive = 0;
-  let negative = 0;
-  let place = start;
-  let value = valueAtPosition(samples, start);
-  while (place < end) {
-    const next = Math.min(Math.floor(place) + 1, end);
-    const nextValue = next === end ? valueAtPosition(samples, end) : (samples[next] as number);
-    const width = next - place;
-    positive += width * meanAbove(value, nextValue);
-    negative -= width * meanAbove(-value, -nextValue);
-    place = next;
-    value = nextValue;
-  }
+  const [positive, negative] = areasOf(samples, start, end);
   if (!Number.isFinite(positive - negative)) {
     fail(
       "not-finite",
@@ -77,8 +65,40 @@ export function integralBetween(
       },
     );
   }
-  const areas = { all: positive + negative, positive, negative, absolute: positive - negative };
-  return areas[part] / sampleRate;
+  if (part === "positive") return positive / sampleRate;
+  if (part === "negative") return negative / sampleRate;
+  return (part === "all" ? positive + negative : positive - negative) / sampleRate;
+}
+
+/**
+ * What lies above zero and what below it between two places, in samples. No closure, so that both sums stay in registers; whole
+ * intervals, all but two, need no width.
+ */
+function areasOf(samples: Float64Array, start: number, end: number): readonly [number, number] {
+  const first = Math.floor(start) + 1;
+  const last = Math.ceil(end) - 1;
+  const from = valueAtPosition(samples, start);
+  const to = valueAtPosition(samples, end);
+  if (first > last) {
+    const width = end - start;
+    return [width * meanAbove(from, to), 0 - width * meanAbove(-from, -to)];
+  }
+  let value = samples[first] as number;
+  let positive = (first - start) * meanAbove(from, value);
+  let negative = 0 - (first - start) * meanAbove(-from, -value);
+  for (let i = first + 1; i <= last; i++) {
+    const next = samples[i] as number;
+    if (value >= 0 && next >= 0) positive += (value + next) / 2;
+    else if (value <= 0 && next <= 0) negative += (value + next) / 2;
+    else {
+      positive += meanAbove(value, next);
+      negative -= meanAbove(-value, -next);
+    }
+    value = next;
+  }
+  positive += (end - last) * meanAbove(value, to);
+  negative -= (end - last) * meanAbove(-value, -to);
+  return [positive, negative];
 }
 
 /** Mean over a straight line from a to b of what lies above zero. */

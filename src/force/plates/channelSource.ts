@@ -33,6 +33,7 @@ export function channelSource(recording: Recording, plate: string | null): Plate
     signs: null,
     cautions: saturationCautions(
       DIRECTIONS.flatMap((name) => (force[name] ? [{ name, samples: force[name] }] : [])),
+      force.up,
     ),
   };
 }

@@ -9,6 +9,7 @@ import { pressMoment } from "../platform/pressMoment.js";
 import type { AlongDirections } from "../platform/rotate.js";
 import { saturationCautions } from "../saturation.js";
 import type { PlateSource } from "./plateSource.js";
+import { refuseUpsideDown } from "./refuseUpsideDown.js";
 import { sideOfName } from "./sideOfName.js";
 
 /** A force platform's channels, in the library's frame. */
@@ -20,7 +21,17 @@ export function platformSource(
 ): PlateSource {
   refusePlatformGaps(platform, sampleRate, startTime);
   const zero = platform.zero ?? null;
-  const { frame, force, moment, sign, originNegated, cautions } = decodePlatform(platform, options, stated);
+  const decoded = decodePlatform(platform, options, stated);
+  const { frame, force, moment, sign, originNegated, cautions } = decoded;
+  // Before an offset is taken off, which would make the load the unloaded level.
+  if (decoded.againstLoad) {
+    refuseUpsideDown(
+      force.up,
+      `the vertical force of force platform "${platform.name}"`,
+      `forceOn "${options.forceOn}" is stated for its channels: state forceOn "${sign === 1 ? "platform" : "runner"}", or leave it out`,
+      0,
+    );
+  }
   const press: PlateSource["press"] = (corrected) => {
     // A platform's force has all three components.
     const whole = corrected as AlongDirections;
@@ -46,6 +57,6 @@ export function platformSource(
     centre: frame.centre,
     zero,
     signs: { forceOn: sign === 1 ? "runner" : "platform", originNegated },
-    cautions: [...cautions, ...saturationCautions(platform.channels)],
+    cautions: [...cautions, ...saturationCautions(platform.channels, force.up)],
   };
 }

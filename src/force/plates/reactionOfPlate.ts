@@ -32,7 +32,7 @@ export function reactionOfPlate(
   const corrected = correctBaseline(plate, rest, settings);
   const { name, side } = plate;
   // An unloaded stretch that was loaded is said, and taken off where the caller asked for it.
-  if (plate.signs !== null && rest.cautions.length === 0) {
+  if (plate.signs !== null && rest.cautions.every(({ code }) => code !== "zero-loaded")) {
     refuseUpsideDown(corrected.force.up, `the vertical force of force platform "${name}"`, WHOSE, LEAST_LOAD);
   }
   const pressed = plate.press?.(corrected.force);

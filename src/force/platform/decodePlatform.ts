@@ -17,6 +17,8 @@ export interface DecodedPlatform {
   readonly moment: AlongDirections | null;
   /** What the channels were multiplied by. */
   readonly sign: 1 | -1;
+  /** A sign that was stated, against what the load shows. */
+  readonly againstLoad: boolean;
   readonly originNegated: boolean;
   readonly cautions: readonly Caution[];
 }
@@ -39,7 +41,7 @@ export function decodePlatform(
   const frame = platformFrame(platform, options.coverThickness);
   const decoded = decodeChannels(platform);
   const raw = toLibrary(decoded.force, bare, 1);
-  const { sign, cautions: signCautions } = forceSign(platform, raw.up, stated, options.forceOn);
+  const { sign, againstLoad, cautions: signCautions } = forceSign(platform, raw.up, stated, options.forceOn);
   const force = sign === 1 ? raw : toLibrary(decoded.force, bare, -1);
   const origin = surfaceOrigin(platform, bare, options.originSign);
   const cautions: Caution[] = [...signCautions, ...origin.cautions, ...frameCautions(name, frame)];
@@ -51,13 +53,13 @@ export function decodePlatform(
     });
   }
   if (decoded.moment === null) {
-    return { frame, force, moment: null, sign, originNegated: origin.negated, cautions };
+    return { frame, force, moment: null, sign, againstLoad, originNegated: origin.negated, cautions };
   }
   const [ox, oy, oz] = origin.vector;
   const toSurface = combine([ox, bare.x], [oy, bare.y], [oz, bare.z]);
   const surface = combine([1, toSurface], [options.coverThickness, frame.normal]);
   const moment = movedBy(toLibrary(decoded.moment, bare, sign), force, combine([-1, surface]));
-  return { frame, force, moment, sign, originNegated: origin.negated, cautions };
+  return { frame, force, moment, sign, againstLoad, originNegated: origin.negated, cautions };
 }
 
 /** Refuses a gap in the channels that force is made of: for type 1 the first three, for the others all. */

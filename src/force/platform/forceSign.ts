@@ -6,6 +6,8 @@ import type { PlatformOptions } from "./platformOptions.js";
 /** Whose force the channels hold and the sign that makes it the ground's on the runner. */
 export interface ForceSign {
   readonly sign: 1 | -1;
+  /** A sign that was stated, against what the load shows. */
+  readonly againstLoad: boolean;
   readonly cautions: readonly Caution[];
 }
 
@@ -34,22 +36,21 @@ const STATED_VOICES = 2;
  * @param stated - Samples that the caller states to be unloaded, `null` for none.
  */
 export function forceSign(
-  { name, zero }: Platform,
+  platform: Platform,
   up: Float64Array,
   stated: Flight | null,
   forceOn: NonNullable<PlatformOptions["forceOn"]>,
 ): ForceSign {
-  if (forceOn !== "auto") return { sign: forceOn === "runner" ? 1 : -1, cautions: [] };
+  const { name } = platform;
   const { least, most } = endsOf(up);
-  if (Math.max(most, -least) < LEAST_LOAD) return { sign: 1, cautions: [] };
+  const loaded = Math.max(most, -least) >= LEAST_LOAD;
   const steady = most - least < LEAST_LOAD;
-  const lowerAt = (level: number) => lowerOf(Math.abs(most - level), Math.abs(least - level));
-  const named = stated ?? zero;
-  const voices = steady
-    ? 0
-    : lowerAt(0) +
-      lowerByTime(up, least, most) +
-      (named == null ? 0 : (stated === null ? 1 : STATED_VOICES) * lowerAt(meanOver(up, named)));
+  const voices = loaded && !steady ? voicesFor(platform, up, stated, { least, most }) : 0;
+  if (forceOn !== "auto") {
+    const sign = forceOn === "runner" ? 1 : -1;
+    return { sign, againstLoad: sign * voices < 0, cautions: [] };
+  }
+  if (!loaded) return { sign: 1, againstLoad: false, cautions: [] };
   const down = voices === 0 ? below(up) : voices < 0;
   const cautions: Caution[] = [];
   const values = { least, most };
@@ -72,7 +73,20 @@ export function forceSign(
       values,
     });
   }
-  return { sign: down ? -1 : 1, cautions };
+  return { sign: down ? -1 : 1, againstLoad: false, cautions };
+}
+
+/** Above 0 where the lower end of the range is the unloaded one, below 0 where the upper is. */
+function voicesFor(
+  { zero }: Platform,
+  up: Float64Array,
+  stated: Flight | null,
+  { least, most }: { readonly least: number; readonly most: number },
+): number {
+  const lowerAt = (level: number) => lowerOf(Math.abs(most - level), Math.abs(least - level));
+  const named = stated ?? zero;
+  const byName = named == null ? 0 : (stated === null ? 1 : STATED_VOICES) * lowerAt(meanOver(up, named));
+  return lowerAt(0) + lowerByTime(up, least, most) + byName;
 }
 
 /** Lowest and highest value but for a few. */

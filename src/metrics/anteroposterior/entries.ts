@@ -20,7 +20,7 @@ export const BRAKING_IMPULSE: Metric = {
   perKilometre: true,
   definition: "Integral over contact of the forward force where it points backward, as a positive magnitude.",
   source: "Common practice.",
-  needs: ["forward"],
+  needs: ["forward", "oneFoot"],
   compute: brakingImpulse,
 };
 
@@ -37,7 +37,7 @@ export const PROPULSIVE_IMPULSE: Metric = {
   perKilometre: true,
   definition: "Integral over contact of the forward force where it points forward.",
   source: "Common practice.",
-  needs: ["forward"],
+  needs: ["forward", "oneFoot"],
   compute: propulsiveImpulse,
 };
 
@@ -53,7 +53,7 @@ export const NET_FORWARD_IMPULSE: Metric = {
   moreLoad: "none",
   definition: "Propulsive impulse less braking impulse; about 0 in steady level running.",
   source: "Law (impulse = change of momentum).",
-  needs: ["forward"],
+  needs: ["forward", "oneFoot"],
   compute: netForwardImpulse,
 };
 
@@ -70,7 +70,7 @@ export const PEAK_BRAKING_FORCE: Metric = {
   perKilometre: true,
   definition: "Largest backward force in contact, as a positive magnitude.",
   source: "Common practice.",
-  needs: ["forward"],
+  needs: ["forward", "oneFoot"],
   compute: peakBrakingForce,
 };
 
@@ -87,7 +87,7 @@ export const PEAK_PROPULSIVE_FORCE: Metric = {
   perKilometre: true,
   definition: "Largest forward force in contact.",
   source: "Common practice.",
-  needs: ["forward"],
+  needs: ["forward", "oneFoot"],
   compute: peakPropulsiveForce,
 };
 
@@ -106,7 +106,7 @@ export const BRAKING_LOADING_RATE: Metric = {
     "Largest slope of the backward force between successive samples within 20 to 80 % of the time from initial contact to its first maximum of at least half the peak braking force.",
   source:
     "Window of the vertical loading rate (Schmida et al. 2022, Med. Sci. Sports Exerc. 54:1382 (abstract)); which maximum counts is this library's own rule.",
-  needs: ["forward"],
+  needs: ["forward", "oneFoot"],
   nullWhen: {
     code: "no-braking-rise",
     message: "the forward force never points backward, or only fades from initial contact on",

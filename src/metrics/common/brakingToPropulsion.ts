@@ -15,19 +15,22 @@ export function brakingToPropulsion(
   from: number,
   to: number,
 ): number | null {
-  // Backwards from the end: the first negative force met behind a positive one marks the last crossing.
-  let later = valueAt(forward, sampleRate, to);
-  let laterAt = to * sampleRate;
-  let positiveMet = later > 0;
   const first = from * sampleRate;
-  for (let i = Math.ceil(laterAt) - 1; i > first - 1; i--) {
-    const at = Math.max(i, first);
-    const value = i > first ? (forward[i] as number) : valueAt(forward, sampleRate, from);
-    if (value < 0 && positiveMet) return (at + ((laterAt - at) * value) / (value - later)) / sampleRate;
-    if (value > 0) positiveMet = true;
-    else if (value < 0) positiveMet = false;
-    later = value;
-    laterAt = at;
+  const end = to * sampleRate;
+  const last = Math.ceil(end) - 1;
+  const crossingBehind = (place: number, value: number): number => {
+    const next = Math.floor(place) + 1;
+    const [laterAt, later] =
+      next > last ? [end, valueAt(forward, sampleRate, to)] : [next, forward[next] as number];
+    return (place + ((laterAt - place) * value) / (value - later)) / sampleRate;
+  };
+  // Backwards from the end: the first negative force met behind a positive one marks the last crossing.
+  let positiveMet = valueAt(forward, sampleRate, to) > 0;
+  for (let i = last; i > first; i--) {
+    const value = forward[i] as number;
+    if (value < 0 && positiveMet) return crossingBehind(i, value);
+    if (value !== 0) positiveMet = value > 0;
   }
-  return null;
+  const value = valueAt(forward, sampleRate, from);
+  return value < 0 && positiveMet ? crossingBehind(first, value) : null;
 }

@@ -1,5 +1,6 @@
 import { type Step, underFoot } from "../../events/index.js";
 import type { GroundReaction } from "../../force/index.js";
+import { fail } from "../../units/index.js";
 
 /**
  * Gives the ground reaction under the foot of a step; the whole one where the step holds no contact, which
@@ -7,8 +8,15 @@ import type { GroundReaction } from "../../force/index.js";
  *
  * @param ground - The recording.
  * @param step - The step to measure.
- * @throws GaitKineticsError `out-of-range`: the contact names a plate that the recording does not have.
+ * @throws GaitKineticsError `missing-channel`: both feet shared a plate in this contact; `out-of-range`: the contact names a
+ * plate that the recording does not have.
  */
 export function footOf(ground: GroundReaction, step: Step): GroundReaction {
-  return step?.contact == null ? ground : underFoot(ground, step.contact);
+  if (step?.contact == null) return ground;
+  if (!step.contact.shared) return underFoot(ground, step.contact);
+  fail(
+    "missing-channel",
+    "the force under one foot was not recorded: both feet shared a plate in double support",
+    { argument: "step" },
+  );
 }

@@ -20,7 +20,7 @@ export const MEDIOLATERAL_IMPULSE: Metric = {
   perKilometre: true,
   definition: "Integral over contact of the magnitude of the sideways force.",
   source: "Common practice.",
-  needs: ["right"],
+  needs: ["right", "oneFoot"],
   compute: mediolateralImpulse,
 };
 
@@ -37,7 +37,7 @@ export const MEDIAL_IMPULSE: Metric = {
   perKilometre: true,
   definition: "Integral over contact of the sideways force where it points to the body's midline.",
   source: "Common practice.",
-  needs: ["right", "side"],
+  needs: ["right", "side", "oneFoot"],
   nullWhen: { code: "side-unknown", message: "the side of the contact is not known" },
   compute: medialImpulse,
 };
@@ -56,7 +56,7 @@ export const LATERAL_IMPULSE: Metric = {
   definition:
     "Integral over contact of the sideways force where it points away from the body's midline, as a positive magnitude.",
   source: "Common practice.",
-  needs: ["right", "side"],
+  needs: ["right", "side", "oneFoot"],
   nullWhen: { code: "side-unknown", message: "the side of the contact is not known" },
   compute: lateralImpulse,
 };
@@ -74,7 +74,7 @@ export const PEAK_MEDIAL_FORCE: Metric = {
   perKilometre: true,
   definition: "Largest force to the body's midline in contact.",
   source: "Common practice.",
-  needs: ["right", "side"],
+  needs: ["right", "side", "oneFoot"],
   nullWhen: { code: "side-unknown", message: "the side of the contact is not known" },
   compute: peakMedialForce,
 };
@@ -92,7 +92,7 @@ export const PEAK_LATERAL_FORCE: Metric = {
   perKilometre: true,
   definition: "Largest force away from the body's midline in contact, as a positive magnitude.",
   source: "Common practice.",
-  needs: ["right", "side"],
+  needs: ["right", "side", "oneFoot"],
   nullWhen: { code: "side-unknown", message: "the side of the contact is not known" },
   compute: peakLateralForce,
 };

@@ -34,6 +34,7 @@ export const AERIAL_TIME: Metric = {
   moreLoad: "none",
   definition: "Time from toe-off to the next initial contact, of the other foot.",
   source: "Common practice.",
+  gaits: ["running"],
   needs: ["next"],
   nullWhen: { code: "no-flight", message: "the next contact begins before toe-off" },
   compute: aerialTime,
@@ -110,7 +111,7 @@ export const BRAKING_TIME: Metric = {
   moreLoad: "none",
   definition: "Time from initial contact to the last crossing of the forward force from − to +.",
   source: "Common practice.",
-  needs: ["forward"],
+  needs: ["forward", "oneFoot"],
   nullWhen: { code: "no-crossing", message: "the forward force does not turn from braking to propulsion" },
   compute: brakingTime,
 };
@@ -126,7 +127,7 @@ export const PROPULSIVE_TIME: Metric = {
   moreLoad: "none",
   definition: "Time from the last crossing of the forward force from − to + to toe-off.",
   source: "Common practice.",
-  needs: ["forward"],
+  needs: ["forward", "oneFoot"],
   nullWhen: { code: "no-crossing", message: "the forward force does not turn from braking to propulsion" },
   compute: propulsiveTime,
 };

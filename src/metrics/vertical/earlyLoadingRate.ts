@@ -27,7 +27,7 @@ export const EARLY_LOADING_RATE_DEFAULTS: Complete<EarlyLoadingRateOptions> = { 
  * @param ground - Force in the library's frame, already filtered.
  * @param step - The step to measure; its contact alone is used.
  * @param options - The window; {@link EARLY_LOADING_RATE_DEFAULTS} where left out.
- * @throws GaitKineticsError `wrong-type`: no contact; `out-of-range`: window not rising within 0 to 1,
+ * @throws GaitKineticsError `missing-channel`: both feet shared a plate; `wrong-type`: no contact; `out-of-range`: window not rising within 0 to 1,
  * contact outside the recording.
  * @example
  * const force = { up: new Float64Array([0, 2000, 0]) };

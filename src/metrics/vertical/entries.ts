@@ -23,7 +23,7 @@ export const PEAK_VERTICAL_FORCE: Metric = {
   perKilometre: true,
   definition: "Largest vertical force in contact.",
   source: "Common practice.",
-  needs: [],
+  needs: ["oneFoot"],
   compute: peakVerticalForce,
 };
 
@@ -41,7 +41,8 @@ export const IMPACT_PEAK: Metric = {
   definition:
     "Vertical force at its first local maximum later than 5 ms after initial contact and before 35 % of contact time that is followed by a drop of at least 0.02 body weights before the force next exceeds it.",
   source: "Common practice for the first local maximum; the numbers of the rule are this library's own.",
-  needs: ["mass"],
+  gaits: ["running"],
+  needs: ["mass", "oneFoot"],
   nullWhen: { code: "no-impact-peak", message: "the vertical force rises without a separate impact peak" },
   compute: impactPeak,
 };
@@ -57,7 +58,8 @@ export const TIME_TO_IMPACT_PEAK: Metric = {
   moreLoad: "none",
   definition: "Time from initial contact to the impact peak.",
   source: "Common practice; rule as for the impact peak.",
-  needs: ["mass"],
+  gaits: ["running"],
+  needs: ["mass", "oneFoot"],
   nullWhen: { code: "no-impact-peak", message: "the vertical force rises without a separate impact peak" },
   compute: timeToImpactPeak,
 };
@@ -76,7 +78,8 @@ export const AVERAGE_LOADING_RATE: Metric = {
   definition:
     "Mean slope of the vertical force between 20 and 80 % of the time from initial contact to the impact peak.",
   source: "doi:10.1055/s-0042-107248, method B; Lemire et al. 2022 (abstracts).",
-  needs: ["mass"],
+  gaits: ["running"],
+  needs: ["mass", "oneFoot"],
   nullWhen: { code: "no-impact-peak", message: "the vertical force rises without a separate impact peak" },
   compute: averageLoadingRate,
 };
@@ -94,7 +97,7 @@ export const EARLY_LOADING_RATE: Metric = {
   perKilometre: true,
   definition: "Mean slope of the vertical force between 3 and 12 % of contact time.",
   source: "Schmida et al. 2022, Med. Sci. Sports Exerc. 54:1382 (abstract).",
-  needs: [],
+  needs: ["oneFoot"],
   compute: earlyLoadingRate,
 };
 
@@ -112,7 +115,8 @@ export const INSTANTANEOUS_LOADING_RATE: Metric = {
   definition:
     "Largest slope of the vertical force between successive samples within 20 to 80 % of the time from initial contact to the impact peak.",
   source: "Window: Schmida et al. 2022, Med. Sci. Sports Exerc. 54:1382 (abstract).",
-  needs: ["mass"],
+  gaits: ["running"],
+  needs: ["mass", "oneFoot"],
   nullWhen: { code: "no-impact-peak", message: "the vertical force rises without a separate impact peak" },
   compute: instantaneousLoadingRate,
 };
@@ -130,7 +134,7 @@ export const VERTICAL_IMPULSE: Metric = {
   perKilometre: true,
   definition: "Integral of the vertical force over contact; in steady running body weight × step time.",
   source: "Law (impulse = change of momentum).",
-  needs: [],
+  needs: ["oneFoot"],
   compute: verticalImpulse,
 };
 
@@ -148,7 +152,7 @@ export const MEAN_VERTICAL_FORCE: Metric = {
   definition:
     "Vertical impulse divided by contact time; in steady running body weight × step time ÷ contact time.",
   source: "Law (impulse = mean force × time).",
-  needs: [],
+  needs: ["oneFoot"],
   compute: meanVerticalForce,
 };
 

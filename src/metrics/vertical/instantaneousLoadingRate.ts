@@ -38,7 +38,7 @@ export const INSTANTANEOUS_LOADING_RATE_DEFAULTS: Complete<InstantaneousLoadingR
  * @param ground - Force in the library's frame, already filtered.
  * @param step - The step to measure; its contact is used, and its stride where no mass by force is known.
  * @param options - Window and rule; {@link INSTANTANEOUS_LOADING_RATE_DEFAULTS} where left out.
- * @throws GaitKineticsError `out-of-range`: window not rising within 0 to 1, contact outside the recording;
+ * @throws GaitKineticsError `missing-channel`: both feet shared a plate; `out-of-range`: window not rising within 0 to 1, contact outside the recording;
  * `missing-value`: body weight unknown.
  * @example
  * const force = { up: new Float64Array([0, 900, 700, 1500, 0]) };

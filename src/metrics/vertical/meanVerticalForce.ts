@@ -12,7 +12,7 @@ import { verticalImpulse } from "./verticalImpulse.js";
  * Source: law (impulse = mean force × time).
  * @param ground - Force in the library's frame.
  * @param step - The step to measure; its contact alone is used.
- * @throws GaitKineticsError `out-of-range`: the contact does not rise within the recording.
+ * @throws GaitKineticsError `missing-channel`: both feet shared a plate; `out-of-range`: the contact does not rise within the recording.
  * @example
  * const force = { up: new Float64Array([0, 1000, 0]) };
  * const whole = { ...contact, initialContact: 0, toeOff: 0.5 };

@@ -14,7 +14,7 @@ import { impactPeakSample } from "./impactPeakSample.js";
  * @param ground - Force in the library's frame, already filtered.
  * @param step - The step to measure; its contact is used, and its stride where no mass by force is known.
  * @param options - The rule; {@link IMPACT_PEAK_DEFAULTS} where left out.
- * @throws GaitKineticsError `wrong-type`: no contact; `out-of-range`: the contact does not rise within the recording, or an option is out of bounds;
+ * @throws GaitKineticsError `missing-channel`: both feet shared a plate; `wrong-type`: no contact; `out-of-range`: the contact does not rise within the recording, or an option is out of bounds;
  * `missing-value`: body weight unknown.
  * @example
  * const force = { up: new Float64Array([0, 900, 700, 1500, 0]) };

@@ -15,7 +15,7 @@ import { requireContact } from "../common/requireContact.js";
  * Source: law (impulse = change of momentum).
  * @param ground - Force in the library's frame.
  * @param step - The step to measure; its contact alone is used.
- * @throws GaitKineticsError `wrong-type`: no contact; `out-of-range`: the contact does not rise within the
+ * @throws GaitKineticsError `missing-channel`: both feet shared a plate; `wrong-type`: no contact; `out-of-range`: the contact does not rise within the
  * recording.
  * @example
  * const force = { up: new Float64Array([0, 1000, 0]) };

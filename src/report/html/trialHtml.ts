@@ -1,9 +1,13 @@
+import type { Metric } from "../../metrics/index.js";
 import type { Curve, MetricSummary, Trial } from "../../trial/index.js";
 import { withDefaults } from "../../units/index.js";
 import { curveFigure } from "../figures/curveFigure.js";
 import { TRIAL_REPORT_DEFAULTS, type TrialReportOptions } from "../options.js";
+import { betweenFeet } from "../wording/betweenFeet.js";
+import { capitalised } from "../wording/capitalised.js";
 import { pluralOf } from "../wording/counted.js";
 import { labelled } from "../wording/labelled.js";
+import { loadOverSteps } from "../wording/loadOverSteps.js";
 import { measuredCells } from "../wording/measuredCells.js";
 import { methodsParagraph } from "../wording/methodsParagraph.js";
 import { type MetricGroup, metricGroups } from "../wording/metricGroups.js";
@@ -28,7 +32,7 @@ const CHANNELS = { vertical: "up", anteroposterior: "forward", mediolateral: "ri
 
 /**
  * Writes a trial as one self-contained HTML page: the answer first, then every component with its mean curves and
- * numbers, timing, placement and work, data quality, methods and health cautions. It loads nothing and runs nothing.
+ * numbers, timing, placement and work, the two feet, the load per kilometre, data quality, methods and health cautions. It loads nothing and runs nothing.
  *
  * Units: as each row says.
  * Limits: text from a file is shown as text, whatever markup it holds.
@@ -53,12 +57,40 @@ export function trialHtml(trial: Trial, options: TrialReportOptions = {}): strin
     sections: [
       section("What was analysed", factList(trialFacts(trial))),
       ...groups.map((group) => section(group.heading, curvesOf(trial, group.key), numbers(trial, group))),
+      section("Left and right", feet(trial, metrics)),
+      ...loads(trial, metrics),
       section("Not computed", missingList(trial.notComputed, metrics)),
       section("Data quality and cautions", cautionList(trial.cautions, metrics)),
       section("Methods and settings", paragraph(methodsParagraph(trial.settings))),
       healthSection(),
     ],
   });
+}
+
+function feet(trial: Trial, metrics: readonly Metric[]): string {
+  const { rows, notes, level } = betweenFeet(trial, metrics);
+  return (
+    table(
+      "Symmetry index, 100 (right − left) ÷ mean of both feet; positive where the right is the larger",
+      ["", "index, %", `${level} interval`, "right − left"],
+      rows.map(({ name, index, interval, difference }) => ({ cells: [name, index, interval, difference] })),
+    ) + notes.map((note) => paragraph(note)).join("")
+  );
+}
+
+function loads(trial: Trial, metrics: readonly Metric[]): string[] {
+  const words = loadOverSteps(trial, metrics);
+  if (words === null) return [];
+  const rows = words.rows.map(({ name, sum, unit, normalised, left, right }) => ({
+    cells: [labelled(name, unit), sum, left, right, normalised],
+  }));
+  return [
+    section(
+      words.heading,
+      paragraph(capitalised(words.sentence)),
+      table(`${words.heading}: sums over steps`, ["", "mean ± SD", "left", "right", "normalised"], rows),
+    ),
+  ];
 }
 
 function curvesOf(trial: Trial, key: MetricGroup["key"]): string {

@@ -3,7 +3,7 @@ import { metricGroups } from "../wording/metricGroups.js";
 import { wrap } from "./wrap.js";
 
 /**
- * Lists metrics as text of at most 80 columns: id, unit and definition, by component and family.
+ * Lists metrics as text of at most 80 columns: id, unit, definition and source, by component and family.
  *
  * Limits: entries of one id are all listed.
  * Source: layout of this library.
@@ -27,8 +27,8 @@ export function catalogueText(metrics: readonly Metric[]): string {
     .trimEnd()}\n`;
 }
 
-function listed({ id, unit, definition, primary, component }: Metric): string[] {
+function listed({ id, unit, definition, source, primary, component }: Metric): string[] {
   const speaks = primary ? `, speaks for ${component === "none" ? "work" : "its component"}` : "";
   const head = `${id}${unit === "1" ? "" : ` [${unit}]`}${speaks}`;
-  return [...wrap(head, "  "), ...wrap(definition, "      ")];
+  return [...wrap(head, "  "), ...wrap(definition, "      "), ...wrap(`Source: ${source}`, "      ")];
 }

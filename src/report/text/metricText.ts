@@ -1,53 +1,50 @@
-import type { Metric, MetricNeed } from "../../metrics/index.js";
+import {
+  METRIC_EXPLANATIONS,
+  METRIC_INFLUENCES,
+  type Metric,
+  type MetricExplanation,
+  type MetricInfluence,
+} from "../../metrics/index.js";
+import { type Complete, withDefaults } from "../../units/index.js";
 import { capitalised } from "../wording/capitalised.js";
+import { metricFacts } from "../wording/metricFacts.js";
 import { wrap } from "./wrap.js";
 
-const NEEDS: Readonly<Record<MetricNeed, string>> = {
-  forward: "the anteroposterior force",
-  right: "the mediolateral force",
-  side: "which foot made the contact",
-  mass: "the mass",
-  speed: "the speed",
-  surface: "the surface (belt or ground)",
-  next: "the next contact",
-  nextSameSide: "the next contact of the same foot",
-};
+/** What is known of metrics beyond their entries, by id. */
+export interface MetricTextOptions {
+  readonly explanations?: Readonly<Record<string, MetricExplanation | undefined>> | undefined;
+  readonly influences?: Readonly<Record<string, readonly MetricInfluence[] | undefined>> | undefined;
+}
 
-const MORE_LOAD: Readonly<Record<Metric["moreLoad"], string>> = {
-  higher: "a higher value",
-  lower: "a lower value",
-  none: "neither direction",
+/** What the library knows of its own metrics. */
+export const METRIC_TEXT_DEFAULTS: Complete<MetricTextOptions> = {
+  explanations: METRIC_EXPLANATIONS,
+  influences: METRIC_INFLUENCES,
 };
 
 /**
- * Explains one metric as text of at most 80 columns: definition, unit, normalised unit, which way is more load, what it
- * needs, when it has no value, and its source.
+ * Explains one metric on a page of text of at most 80 columns: definition, formula, unit, which way is more load, what it
+ * needs, when it has no value, its limits, what raises and lowers it, its options and its source.
  *
- * Limits: the formula is what the definition says in words.
+ * Limits: formula, limits, influences and options are looked up by the id; of an entry of one's own they are left out,
+ * unless they are stated.
  * Source: layout of this library.
  * @param metric - A catalogue entry, or one's own.
+ * @param options - {@link METRIC_TEXT_DEFAULTS} where left out.
+ * @throws GaitKineticsError `unknown-option`.
  * @example
  * metricText(metricById("contactTime")).split("\n")[0] // "Contact time (contactTime)"
  */
-export function metricText(metric: Metric): string {
-  const { id, name, symbol, unit, normalised, component, family, primary, needs, nullWhen } = metric;
-  const facts: readonly (readonly [string, string])[] = [
-    ["Definition", metric.definition],
-    ["Symbol", symbol],
-    ["Unit", unit === "1" ? "none (a ratio)" : unit],
-    ["Normalised", normalised === undefined ? "not" : `${normalised.unit}, divided by ${normalised.by}`],
-    ["Component", component === "none" ? `none; it belongs to ${family}` : component],
-    ["More load", MORE_LOAD[metric.moreLoad]],
-    ...(primary ? [["In a comparison", "its difference makes the reading"] as const] : []),
-    ["Per kilometre", metric.perKilometre ? "value × steps per kilometre" : "not given"],
-    ["Needs", ["the vertical force", ...needs.map((need) => NEEDS[need])].join(", ")],
-    ["No value", nullWhen === undefined ? "only where a need is not met" : nullWhen.message],
-    ["Source", metric.source],
-  ];
+export function metricText(metric: Metric, options: MetricTextOptions = {}): string {
+  const { explanations, influences } = withDefaults<MetricTextOptions>(METRIC_TEXT_DEFAULTS, options);
+  const { id, name } = metric;
+  const facts = metricFacts(metric, explanations[id], influences[id]);
   const lines = [
     ...wrap(capitalised(`${name} (${id})`)),
     "",
-    ...facts.flatMap(([label, text]) => wrap(text, label.padEnd(17))),
+    ...facts.flatMap(({ label, texts }) =>
+      texts.flatMap((text, i) => wrap(text, (i === 0 ? label : "").padEnd(17))),
+    ),
   ];
   return `${lines.join("\n")}\n`;
 }

@@ -10,8 +10,8 @@ export interface Column {
 }
 
 /**
- * Sets one row of a table. A first cell that is too long takes a line of its own; a row that is still longer than 80
- * columns becomes a paragraph with the headings before the values.
+ * Sets one row of a table. A first cell that is too long takes a line of its own, and another one blanks of the cell on its
+ * left; a row that is still longer than 80 columns becomes a paragraph with the headings before the values.
  *
  * @param columns - Left to right; one space stands between two of them.
  * @param cells - As many as columns.
@@ -20,10 +20,7 @@ export function tableRow(columns: readonly Column[], cells: readonly string[]): 
   const clean = cells.map(printable);
   const label = clean[0] ?? "";
   const own = lengthOf(label) > (columns[0]?.width ?? 0);
-  const row = columns
-    .map((column, i) => pad(own && i === 0 ? "" : (clean[i] ?? ""), column))
-    .join(" ")
-    .trimEnd();
+  const row = joined(columns.map((column, i) => pad(own && i === 0 ? "" : (clean[i] ?? ""), column)));
   const indent = /^ */.exec(label)?.[0] ?? "";
   const heading = wrap(label.trim(), indent);
   if (lengthOf(row) <= TEXT_WIDTH) return own ? [...heading, row] : [row];
@@ -34,7 +31,26 @@ export function tableRow(columns: readonly Column[], cells: readonly string[]): 
   return [...heading, ...wrap(values.join("; "), `${indent}  `)];
 }
 
-function pad(text: string, { width, left }: Column): string {
-  const space = " ".repeat(Math.max(0, width - lengthOf(text)));
-  return left ? text + space : space + text;
+/** The cells with a space between; one that is too long takes the blanks that end the cell before it. */
+function joined(cells: readonly Cell[]): string {
+  return cells
+    .map(({ text }, i) => {
+      const borrowed = cells[i + 1]?.over ?? 0;
+      const blanks = text.length - text.trimEnd().length;
+      return text.slice(0, text.length - Math.min(blanks, borrowed));
+    })
+    .join(" ")
+    .trimEnd();
+}
+
+/** A cell's text at its width, and by how much it exceeds it. */
+interface Cell {
+  readonly text: string;
+  readonly over: number;
+}
+
+function pad(text: string, { width, left }: Column): Cell {
+  const room = width - lengthOf(text);
+  const space = " ".repeat(Math.max(0, room));
+  return { text: left ? text + space : space + text, over: Math.max(0, -room) };
 }

@@ -8,8 +8,10 @@ import { type MetricGroup, metricGroups } from "../wording/metricGroups.js";
 import { metricName } from "../wording/metricName.js";
 import { strideNoun, summaryNoun } from "../wording/strideNoun.js";
 import { trialFacts } from "../wording/trialFacts.js";
+import { betweenFeetLines } from "./betweenFeetLines.js";
 import { cautionLines } from "./cautionLines.js";
 import { healthLines } from "./healthLines.js";
+import { loadOverStepsLines } from "./loadOverStepsLines.js";
 import { notComputedLines } from "./notComputedLines.js";
 import { tableHead } from "./tableHead.js";
 import { type Column, tableRow } from "./tableRow.js";
@@ -26,7 +28,8 @@ const COLUMNS: readonly Column[] = [
 
 /**
  * Writes a trial as text of at most 80 columns: what was analysed, then every metric by component with its spread
- * between strides, its normalised value and both sides, then what was not computed and why, and the cautions.
+ * between strides, its normalised value and both sides, then the two feet beside each other, the load per kilometre, what
+ * was not computed and why, and the cautions.
  *
  * Units: as each row says.
  * Limits: ± is one standard deviation between strides, or contacts where there is none; left and right are means over contacts. Control characters in a
@@ -47,17 +50,9 @@ export function trialText(trial: Trial, options: TrialReportOptions = {}): strin
     ...(title === null ? [] : [...wrap(title), ""]),
     ...trialFacts(trial).flatMap(({ label, text }) => wrap(text, label.padEnd(19))),
     "",
-    ...tableHead(COLUMNS),
-    ...groups.flatMap((group) => [
-      group.heading,
-      ...group.metrics.flatMap(({ id, name }) => metricRow(name, summary.metrics[id])),
-      "",
-    ]),
-    ...wrap(
-      `± one standard deviation between ${pluralOf(summaryNoun(trial))}; left and right are means over contacts.`,
-    ),
-    ...fewerLines(trial, groups),
-    "",
+    ...(groups.length === 0 ? [] : valueLines(trial, groups)),
+    ...betweenFeetLines(trial, metrics),
+    ...loadOverStepsLines(trial, metrics),
     ...notComputedLines("Not computed", trial.notComputed, nameOf),
     ...cautionLines(trial.cautions, nameOf),
     ...healthLines(),
@@ -65,18 +60,42 @@ export function trialText(trial: Trial, options: TrialReportOptions = {}): strin
   return `${lines.join("\n")}\n`;
 }
 
-/** Names the metrics that not every stride has, with their numbers of strides. */
+/** The table of all values, by component, and what its numbers are. */
+function valueLines(trial: Trial, groups: readonly MetricGroup[]): string[] {
+  return [
+    ...tableHead(COLUMNS),
+    ...groups.flatMap((group) => [
+      group.heading,
+      ...group.metrics.flatMap(({ id, name }) => metricRow(name, trial.summary.metrics[id])),
+      "",
+    ]),
+    ...wrap(
+      `± one standard deviation between ${pluralOf(summaryNoun(trial))}; left and right are means over contacts.`,
+    ),
+    ...fewerLines(trial, groups),
+    "",
+  ];
+}
+
+/**
+ * Says how many strides, or contacts, the metrics have that not each of them has. One fewer is the last stride, behind
+ * which a neighbour is missing; those are not named.
+ */
 function fewerLines(trial: Trial, groups: readonly MetricGroup[]): string[] {
   const { strides, metrics } = trial.summary;
-  const fewer = groups
+  const noun = strideNoun(trial);
+  const counts = groups
     .flatMap((group) => group.metrics)
-    .flatMap(({ id, name }) => {
-      const n = metrics[id]?.n ?? 0;
-      return n < strides ? [`${name.toLowerCase()} ${n}`] : [];
-    });
-  return fewer.length === 0
-    ? []
-    : wrap(`${capitalised(pluralOf(strideNoun(trial)))} with a value, of ${strides}: ${fewer.join(", ")}.`);
+    .map(({ id, name }) => ({ name: name.toLowerCase(), n: metrics[id]?.n ?? 0 }));
+  const fewer = counts.filter(({ n }) => n < strides - 1).map(({ name, n }) => `${name} ${n}`);
+  return [
+    ...(counts.some(({ n }) => n === strides - 1)
+      ? wrap(`Metrics that need a later contact have one ${noun} fewer, ${strides - 1}.`)
+      : []),
+    ...(fewer.length === 0
+      ? []
+      : wrap(`${capitalised(pluralOf(noun))} with a value, of ${strides}: ${fewer.join(", ")}.`)),
+  ];
 }
 
 function metricRow(name: string, summary: MetricSummary | undefined): string[] {

@@ -1,5 +1,9 @@
 import type { TrialSettings } from "../../trial/index.js";
+import { counted } from "./counted.js";
+import { centreMarkerWords, footMarkerWords } from "./markerWords.js";
 import { plainNumber } from "./plainNumber.js";
+import { sideWords } from "./sideWords.js";
+import { thresholdWords } from "./thresholdWords.js";
 
 /**
  * Says in prose how the numbers of a trial were computed.
@@ -7,12 +11,14 @@ import { plainNumber } from "./plainNumber.js";
  * @param settings - Of the trial.
  */
 export function methodsParagraph(settings: TrialSettings): string {
-  const { force, level, interval, version } = settings;
+  const { airDrag, force, level, interval, version } = settings;
   return [
     filterOf(settings),
     eventsOf(settings),
-    `Offset ${force.driftRemoved ? "and drift were" : "was"} taken from ${force.flights} flight phases.`,
+    `Offset ${force.driftRemoved ? "and drift were" : "was"} taken from ${counted(force.flights, settings.gait === "running" ? "flight phase" : "unloaded phase")}.`,
     massOf(settings),
+    ...markersOf(settings),
+    ...(airDrag === null ? [] : [`The work was done against ${plainNumber(airDrag)} N of air drag.`]),
     `Means, standard deviations and intervals are of strides (two successive contacts); left and right are of contacts. Intervals: ${plainNumber(100 * level)} %, ${interval}.`,
     `Computed with gait-kinetics ${version}.`,
   ].join(" ");
@@ -26,7 +32,17 @@ function filterOf({ filter, sampleRate }: TrialSettings): string {
 
 function eventsOf({ events }: TrialSettings): string {
   const copy = events.cutoff === null ? "" : `, on force low-passed at ${plainNumber(events.cutoff)} Hz`;
-  return `Contacts were read where the vertical force crosses ${plainNumber(events.threshold)} N, between samples${copy}; a contact ends once the force is below ${plainNumber(events.fallLevel)} N, gaps shorter than ${plainNumber(1000 * events.shortestFlight)} ms are bridged and contacts shorter than ${plainNumber(1000 * events.shortestContact)} ms dropped; sides by ${events.sides}.`;
+  return `Contacts were read where the vertical force crosses ${thresholdWords(events)}, between samples${copy}; a contact ends once the force is below ${plainNumber(events.fallLevel)} N, gaps shorter than ${plainNumber(1000 * events.shortestFlight)} ms are bridged and contacts shorter than ${plainNumber(1000 * events.shortestContact)} ms dropped; left and right were ${sideWords(events.sides)}.`;
+}
+
+function markersOf({ force: { markers } }: TrialSettings): string[] {
+  if (markers === undefined) return [];
+  return [
+    ...(markers.centreOfMass === undefined
+      ? []
+      : [`The centre of mass was placed by markers (${centreMarkerWords(markers)}).`]),
+    ...(markers.feet === undefined ? [] : [`The feet were placed by markers (${footMarkerWords(markers)}).`]),
+  ];
 }
 
 function massOf({ mass, massStated, massByForce, gravity }: TrialSettings): string {

@@ -1,4 +1,4 @@
-import type { Metric } from "../../metrics/index.js";
+import type { Metric, MetricFamily } from "../../metrics/index.js";
 import { capitalised } from "./capitalised.js";
 
 /** What a table needs to know of a metric. */
@@ -11,7 +11,7 @@ export interface ListedMetric {
 
 /** A heading and the metrics under it. */
 export interface MetricGroup {
-  readonly key: "vertical" | "anteroposterior" | "mediolateral" | "timing" | "placement" | "work" | "other";
+  readonly key: MetricFamily | "other";
   readonly heading: string;
   readonly metrics: readonly ListedMetric[];
 }
@@ -20,9 +20,11 @@ const HEADINGS: Readonly<Record<MetricGroup["key"], string>> = {
   vertical: "Vertical",
   anteroposterior: "Anteroposterior",
   mediolateral: "Mediolateral",
+  resultant: "Resultant and torsion",
   timing: "Timing",
   placement: "Placement",
   work: "Work and spring",
+  walking: "Walking",
   other: "Others",
 };
 
@@ -31,15 +33,17 @@ const ORDER = [
   "vertical",
   "anteroposterior",
   "mediolateral",
+  "resultant",
   "timing",
   "placement",
   "work",
+  "walking",
   "other",
 ] as const;
 
 /**
- * Sorts metrics under the headings of every table and page: the three components of force, then timing, placement and
- * work, then ids that no entry describes. Within a heading the order is that of the entries.
+ * Sorts metrics under the headings of every table and page: the three components of force, then resultant, timing,
+ * placement, work and walking, then ids that no entry describes. Within a heading the order is that of the entries.
  *
  * @param ids - Metrics that have values.
  * @param entries - Catalogue entries, own ones included.

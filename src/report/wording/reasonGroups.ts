@@ -17,8 +17,15 @@ export function reasonGroups(
   nameOf: (id: string) => string,
 ): readonly ReasonGroup[] {
   const reasons = [...new Set(notComputed.map(({ message }) => message))];
-  return reasons.map((reason) => ({
-    reason,
-    names: notComputed.filter(({ message }) => message === reason).map(({ id }) => nameOf(id)),
-  }));
+  return reasons.map((reason) => {
+    const names = notComputed
+      .filter(({ message }) => message === reason)
+      .map(({ id }) => withoutComma(nameOf(id)));
+    return { reason: names.length > 1 ? reason.replace(/^it describes\b/, "they describe") : reason, names };
+  });
+}
+
+/** A name that reads as one in a list of names: `elastic energy (upper bound)`. */
+function withoutComma(name: string): string {
+  return name.replace(/, (.+)$/, " ($1)");
 }

@@ -1,11 +1,13 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import type { Step } from "../../../src/events/index.js";
 import {
   averageLoadingRate,
   earlyLoadingRate,
   instantaneousLoadingRate,
 } from "../../../src/metrics/index.js";
 import { contactOver, groundOf } from "../../helpers.js";
+import { sampledRun } from "../runs.js";
 
 const BW = 70 * 9.80665;
 const contact = contactOver(0, 0.24);
@@ -157,4 +159,40 @@ describe.each([
     expect(() => metric(groundWith(straight), { contact }, { form: 0.1 } as object)).toThrow(
       expect.objectContaining({ code: "unknown-option" }),
     ));
+});
+
+describe("averageLoadingRate by its published variants (Schmida et al. 2022, abstract), NumPy 2.4.6 on the sampled run at 20 N", () => {
+  const { ground: run, steps } = sampledRun();
+  const smooth = { contact: contactOver(0, 0.24) };
+  it.each([
+    ["right", 0, 40338.2806035608, 29237.927899816],
+    ["left", 1, 47328.9864159307, 34331.3050768989],
+  ] as const)("%s foot: 20 to 80 %% of the peak's force, and the whole rise", (_side, k, ofForce, whole) => {
+    const step = steps[k] as Step;
+    expect(averageLoadingRate(run, step, { of: "force" })).toBeCloseTo(ofForce, 6);
+    expect(averageLoadingRate(run, step, { from: 0, to: 1 })).toBeCloseTo(whole, 6);
+    expect(averageLoadingRate(run, step, { from: 0, to: 1, of: "force" })).toBeCloseTo(whole, 6);
+  });
+  it("13 % of contact time stands in for a peak that is not there: the half sine's slope, by hand", () => {
+    expect(averageLoadingRate(groundWith(halfSine), smooth)).toBeNull();
+    const at = (time: number) => 2.4 * BW * Math.sin((Math.PI * time) / 0.24);
+    const rise = 0.13 * 0.24;
+    const byHand = (at(0.8 * rise) - at(0.2 * rise)) / (0.6 * rise);
+    const rate = averageLoadingRate(groundWith(halfSine), smooth, { withoutPeak: 0.13 }) as number;
+    expect(Math.abs(rate / byHand - 1)).toBeLessThan(1e-4);
+  });
+  it("a peak that is there is not replaced", () => {
+    const step = steps[0] as Step;
+    expect(averageLoadingRate(run, step, { withoutPeak: 0.13 })).toBe(averageLoadingRate(run, step));
+  });
+  it.each([
+    [{ of: "impulse" as never }, "out-of-range"],
+    [{ withoutPeak: 0 }, "out-of-range"],
+    [{ withoutPeak: 2 }, "out-of-range"],
+    [{ withoutPeak: Number.NaN }, "not-finite"],
+  ])("refuses %o", (options, code) =>
+    expect(() => averageLoadingRate(run, steps[0] as Step, options)).toThrow(
+      expect.objectContaining({ code }),
+    ),
+  );
 });
