@@ -7,6 +7,8 @@ export default defineConfig({
     typecheck: { enabled: true, include: ["tests/**/*.test-d.ts"], tsconfig: "tsconfig.tests.json" },
     // Simulations take half a minute alone, and several times that beside other checks and with coverage.
     testTimeout: 300_000,
+    // No test changes what another sees; loading the library anew for each of 190 files cost as much as the tests.
+    isolate: false,
     coverage: {
       provider: "v8",
       include: ["src/**"],
