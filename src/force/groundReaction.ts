@@ -149,6 +149,8 @@ export interface GroundReaction {
   readonly gravity: MetresPerSecondSquared;
   /** The foot of the first complete contact, where the recording states it. */
   readonly firstFoot?: Side;
+  /** What was on the feet, in words, where the recording says so. */
+  readonly footwear?: string;
   /** Events that somebody marked in the recording, on its clock: they tell left from right. */
   readonly recordedEvents?: readonly RecordedEvent[];
   readonly settings: GroundReactionSettings;

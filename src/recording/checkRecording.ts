@@ -1,5 +1,6 @@
 import { fail, requireNumber, requireOneOf } from "../units/index.js";
 import { checkEvents } from "./checkEvents.js";
+import { checkFootwear } from "./checkFootwear.js";
 import { checkMarkers } from "./checkMarkers.js";
 import { checkPlatform } from "./checkPlatform.js";
 import { checkSamples } from "./checkSamples.js";
@@ -30,7 +31,7 @@ const KNOWN: Readonly<
  * @returns The same recording.
  * @throws GaitKineticsError `wrong-type`: a field of the wrong type; `not-finite`: a number or sample that is
  * infinite, or a rate that is NaN; `out-of-range`: a rate that is not above 0, an implausible mass, height,
- * speed or grade, an unknown word, a force platform of an unknown type or without a surface;
+ * speed or grade, an unknown word, a footwear that is no line of text, a force platform of an unknown type or without a surface;
  * `missing-channel`: no channel, platform or marker, or a platform that lacks channels; `missing-value`: a
  * platform that lacks its calibration; `too-short`: no sample; `unequal-lengths`: channels or markers of
  * different length; `unit-mismatch`: a channel in another unit than its quantity's; `conflict`: two channels
@@ -42,7 +43,7 @@ export function checkRecording(recording: Recording): Recording {
   if (typeof recording !== "object" || recording === null) {
     wrongType("recording", recording, "an object");
   }
-  const { sampleRate, startTime, channels, subject, speed, surface, grade, firstFoot } = recording;
+  const { sampleRate, startTime, channels, subject, speed, surface, grade, firstFoot, footwear } = recording;
   requireNumber("sampleRate", sampleRate, { above: 0, unit: "Hz" });
   requireNumber("startTime", startTime, { unit: "s" });
   if (typeof subject !== "object" || subject === null) {
@@ -54,6 +55,7 @@ export function checkRecording(recording: Recording): Recording {
   if (grade !== undefined) requireNumber("grade", grade, PLAUSIBLE_BOUNDS.grade);
   if (surface !== undefined) requireOneOf("surface", surface, ["ground", "belt"]);
   if (firstFoot !== undefined) requireOneOf("firstFoot", firstFoot, ["left", "right"]);
+  if (footwear !== undefined) checkFootwear("footwear", footwear);
   if (!Array.isArray(recording.cautions)) wrongType("cautions", recording.cautions, "an array");
   if (typeof recording.origin?.format !== "string") {
     wrongType("origin", recording.origin, "an object with the name of a format");

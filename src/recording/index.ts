@@ -6,6 +6,7 @@ export {
   type MappedAxis,
 } from "./axisMapping.js";
 export { channelOf } from "./channelOf.js";
+export { checkFootwear, LONGEST_FOOTWEAR } from "./checkFootwear.js";
 export { checkRecording } from "./checkRecording.js";
 export { PLAUSIBLE_BOUNDS } from "./plausibleBounds.js";
 export type {

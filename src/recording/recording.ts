@@ -128,6 +128,8 @@ export interface Recording {
   readonly grade?: number;
   /** The foot of the first complete contact, where the recording states it. */
   readonly firstFoot?: Side;
+  /** What was on the feet, in words: one line of text, such as `road shoe, 250 g`. */
+  readonly footwear?: string;
   readonly origin: RecordingOrigin;
   readonly cautions: readonly Caution[];
 }

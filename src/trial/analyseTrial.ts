@@ -1,7 +1,7 @@
 import { type DetectEventsOptions, detectEvents, type Gait, type Step } from "../events/index.js";
-import { type GroundReaction, lowPassGroundReaction } from "../force/index.js";
+import type { GroundReaction } from "../force/index.js";
 import { CATALOGUE, impactPeak, type Metric, shareResults } from "../metrics/index.js";
-import type { Direction, Surface } from "../recording/index.js";
+import { checkFootwear, type Direction, type Surface } from "../recording/index.js";
 import {
   type Caution,
   type Complete,
@@ -17,10 +17,11 @@ import {
 } from "../units/index.js";
 import { againstAir, airDragCautions, airDragOf, type TrialAirDrag } from "./airDragOf.js";
 import { computeRows, requireMetrics } from "./computeRows.js";
+import { filteredCopy, TRIAL_FILTER, type TrialFilter } from "./filteredCopy.js";
 import { hasSteps, notOfGait, stepsInGait } from "./gait.js";
 import { inferSurface } from "./inferSurface.js";
 import { massByForce } from "./massByForce.js";
-import { CURVE_POINTS, meanCurves } from "./meanCurves.js";
+import { meanCurves } from "./meanCurves.js";
 import { noStrideHas, nowhere, reasonOf } from "./notComputed.js";
 import { notOfOneFoot } from "./oneFoot/notOfOneFoot.js";
 import { ofOneFoot, stepsOfOneFoot } from "./oneFoot/ofOneFoot.js";
@@ -34,6 +35,7 @@ import { travelCautions } from "./quality/travelCautions.js";
 import { refuseImplausibleForce } from "./refuseImplausibleForce.js";
 import { refuseNoContact } from "./refuseNoContact.js";
 import { sidesByMarkers, type ToldEvents } from "./sidesByMarkers.js";
+import { CURVE_POINTS, wholeContacts } from "./stanceCurve.js";
 import { strideBalance } from "./strideBalance.js";
 import { stridePairs } from "./strideValues.js";
 import { summarise } from "./summarise.js";
@@ -41,13 +43,6 @@ import { travelOf } from "./travelOf.js";
 import type { LandingSettings, MetricSummary, NotComputed, Trial } from "./trial.js";
 import { balanceCautions, massCautions, recordingCautions } from "./trialCautions.js";
 import { trialLanding } from "./trialLanding.js";
-
-/** Net cutoff and order of the zero-phase filter metrics are read behind. */
-export interface TrialFilter {
-  readonly cutoff: Hertz;
-  /** Net order, even; 4 where left out. */
-  readonly order?: number | undefined;
-}
 
 /**
  * How events are found; with `cutoff` on a copy of the unfiltered force with that cutoff, else on the
@@ -64,6 +59,8 @@ export interface AnalyseTrialOptions {
   readonly surface?: Surface | null | undefined;
   /** Rise over run, uphill positive. */
   readonly grade?: number | null | undefined;
+  /** What was on the feet, in words: one line of text, such as `road shoe, 250 g`. */
+  readonly footwear?: string | null | undefined;
   /**
    * Drag of the air, N backward, that the work is done against; `"estimated"` from speed, mass and height, none on a belt;
    * `null` for none.
@@ -79,15 +76,13 @@ export interface AnalyseTrialOptions {
   readonly level?: Fraction | undefined;
 }
 
-/** Net fourth order, 50 Hz, zero phase; events on the same copy. Common practice. */
-export const TRIAL_FILTER: Required<TrialFilter> = { cutoff: 50, order: 4 };
-
 /** The whole catalogue behind {@link TRIAL_FILTER}; 95 % intervals. */
 export const ANALYSE_TRIAL_DEFAULTS: Complete<AnalyseTrialOptions> = {
   mass: null,
   speed: null,
   surface: null,
   grade: null,
+  footwear: null,
   airDrag: null,
   filter: TRIAL_FILTER,
   events: {},
@@ -242,7 +237,7 @@ function requireGroundReaction(ground: GroundReaction): void {
 
 /** The ground reaction with what the options state in place of what it says itself. */
 function withStatements(ground: GroundReaction, settings: Complete<AnalyseTrialOptions>): GroundReaction {
-  const { mass, speed, surface, grade } = settings;
+  const { mass, speed, surface, grade, footwear } = settings;
   if (mass !== null)
     requireNumber("mass", mass, {
       above: 0,
@@ -260,26 +255,15 @@ function withStatements(ground: GroundReaction, settings: Complete<AnalyseTrialO
   if (surface !== null) requireOneOf("surface", surface, ["ground", "belt"]);
   if (grade !== null)
     requireNumber("grade", grade, { above: -1, below: 1, hint: "rise over run: 5 % is 0.05" });
+  if (footwear !== null) checkFootwear("footwear", footwear);
   return {
     ...ground,
     ...(mass !== null && { subject: { ...ground.subject, mass } }),
     ...(speed !== null && { speed }),
     ...(surface !== null && { surface }),
     ...(grade !== null && { grade }),
+    ...(footwear !== null && { footwear }),
   };
-}
-
-function filteredCopy(ground: GroundReaction, filter: TrialFilter | null, asked: boolean): GroundReaction {
-  if (filter === null) return ground;
-  if (ground.settings.filter !== null && !asked) return ground;
-  if (!asked && filter.cutoff >= ground.sampleRate / 2) {
-    fail(
-      "out-of-range",
-      `the sampling rate is ${ground.sampleRate} Hz; the default filter of ${filter.cutoff} Hz needs more than ${2 * filter.cutoff} Hz: state a lower cutoff, or no filter`,
-      { argument: "filter", values: { sampleRate: ground.sampleRate, cutoff: filter.cutoff } },
-    );
-  }
-  return lowPassGroundReaction(ground, filter);
 }
 
 function shareWithImpactPeak(ground: GroundReaction, steps: readonly Step[]): number | null {
@@ -289,8 +273,7 @@ function shareWithImpactPeak(ground: GroundReaction, steps: readonly Step[]): nu
 
 function curvesOf(ground: GroundReaction, { contacts }: ToldEvents): Trial["curves"] {
   const { forward, right } = ground.force;
-  // The force under a foot that shares its plate is not known over the whole of its contact.
-  const own = contacts.filter(({ shared }) => shared !== true);
+  const own = wholeContacts(contacts);
   const curve = (direction: Direction) => meanCurves(ground, direction, own);
   return {
     percent: Array.from({ length: CURVE_POINTS }, (_, p) => p),
@@ -324,6 +307,7 @@ function settingsOf(
     gravity: ground.gravity,
     speed: ground.speed ?? null,
     surface: ground.surface ?? null,
+    footwear: ground.footwear ?? null,
     grade: ground.grade ?? 0,
     filter: ground.settings.filter,
     landing: rest.landing,

@@ -3,9 +3,7 @@ export {
   ANALYSE_TRIAL_DEFAULTS,
   type AnalyseTrialOptions,
   analyseTrial,
-  TRIAL_FILTER,
   type TrialEventsOptions,
-  type TrialFilter,
 } from "./analyseTrial.js";
 export { analyseTrials } from "./analyseTrials.js";
 export { type ContactsWith, contactsWith, LEAST_SHARE_OF_CONTACTS } from "./contactsWith.js";
@@ -17,6 +15,7 @@ export {
   type WeightedLoadOptions,
   weightedLoad,
 } from "./cumulative/weightedLoad.js";
+export { TRIAL_FILTER, type TrialFilter } from "./filteredCopy.js";
 export {
   HOF_NORMALISED_TRIAL_DEFAULTS,
   type HofNormalisedTrial,
@@ -24,6 +23,13 @@ export {
   hofNormalisedTrial,
 } from "./hofNormalisedTrial.js";
 export { massByForce } from "./massByForce.js";
+export {
+  STANCE_CURVES_DEFAULTS,
+  type StanceComponent,
+  type StanceCurves,
+  type StanceCurvesOptions,
+  stanceCurves,
+} from "./stanceCurves.js";
 export { type StrideContext, type StridePair, stridePairs, strideValues } from "./strideValues.js";
 export {
   SYMMETRIES_DEFAULTS,

@@ -1,11 +1,8 @@
-import { type Contact, underFoot } from "../events/index.js";
-import { timeNormalise } from "../filters/index.js";
+import type { Contact } from "../events/index.js";
 import type { GroundReaction } from "../force/index.js";
 import type { Direction } from "../recording/index.js";
+import { CURVE_POINTS, stanceCurve } from "./stanceCurve.js";
 import type { Curve, CurvesBySide } from "./trial.js";
-
-/** Points of a time-normalised curve: 0 to 100 % of stance in whole per cent. */
-export const CURVE_POINTS = 101;
 
 /**
  * Mean and standard deviation between contacts of one component of the force under the foot over stance, by
@@ -29,9 +26,7 @@ function curveOf(ground: GroundReaction, direction: Direction, contacts: readonl
   const squares = new Float64Array(CURVE_POINTS);
   let n = 0;
   for (const contact of contacts) {
-    const samples = underFoot(ground, contact).force[direction] as Float64Array;
-    const { initialContact, toeOff } = contact;
-    const curve = timeNormalise(samples, ground.sampleRate, initialContact, toeOff, CURVE_POINTS);
+    const curve = stanceCurve(ground, direction, contact, CURVE_POINTS);
     n++;
     // Welford's recurrence: no loss of digits where the mean is large against the spread.
     for (let p = 0; p < CURVE_POINTS; p++) {

@@ -83,6 +83,8 @@ export interface TrialSettings {
   readonly gravity: number;
   readonly speed: number | null;
   readonly surface: Surface | null;
+  /** What was on the feet, in words; `null` where it was not stated. */
+  readonly footwear: string | null;
   readonly grade: number;
   readonly filter: { readonly cutoff: number; readonly order: number } | null;
   /** `null` where the trial has neither touchdown nor take-off distance. */

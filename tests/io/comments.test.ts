@@ -11,23 +11,25 @@ const refused = (comment: string) => {
   throw new Error("it was read");
 };
 
-it("reads mass, height, speed, surface, grade, first foot and sample rate, however the key is spelled", () => {
-  const { subject, speed, surface, grade, firstFoot, sampleRate } = read(
+it("reads mass, height, speed, surface, grade, first foot, footwear and sample rate, however the key is spelled", () => {
+  const { subject, speed, surface, grade, firstFoot, footwear, sampleRate } = read(
     "# mass: 70 kg",
     "#Height:1.78m",
     "#  SPEED : 3.3 m/s",
     "# surface: belt",
     "# grade: -0.05",
     "# first_foot: Left",
+    "# Footwear: Road shoe, 250 g; drop: 8 mm",
     "# Sample-Rate: 1e0 Hz",
   );
-  expect({ ...subject, speed, surface, grade, firstFoot, sampleRate }).toEqual({
+  expect({ ...subject, speed, surface, grade, firstFoot, footwear, sampleRate }).toEqual({
     mass: 70,
     height: 1.78,
     speed: 3.3,
     surface: "belt",
     grade: -0.05,
     firstFoot: "left",
+    footwear: "Road shoe, 250 g; drop: 8 mm",
     sampleRate: 1,
   });
 });
@@ -79,11 +81,23 @@ it.each([
   ["# speed: 20 m/s", "out-of-range", "km/h"],
   ["# grade: 5", "out-of-range", "0.05"],
   ["# sample rate: 0 Hz", "out-of-range", "above 0"],
+  ["# footwear:", "out-of-range", "what was on the feet"],
+  ["# footwear: road\u001b[31m shoe", "out-of-range", "control characters"],
+  ["# footwear: road \u202eshoe", "out-of-range", "control characters"],
+  [`# footwear: ${"x".repeat(81)}`, "out-of-range", "81 characters; at most 80"],
 ])("refuses %j, naming its line", (comment, code, hint) => {
   const error = refused(comment);
   expect(error.code).toBe(code);
   expect(error.message).toContain("line 2");
   expect(error.message).toContain(hint);
+});
+
+it("reads footwear that a table program saved again, and names a line of shoes that was probably meant", () => {
+  const saved = readCsv('"# footwear: road shoe, 250 g",\ntime [s],up [N]\n0,1\n1,2');
+  expect(saved.footwear).toBe("road shoe, 250 g");
+  expect(read("# shoes: road shoe").cautions).toEqual([
+    expect.objectContaining({ message: expect.stringContaining("# footwear: road shoe") }),
+  ]);
 });
 
 it("takes a statement twice only where both say the same", () => {

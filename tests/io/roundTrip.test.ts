@@ -3,6 +3,8 @@ import { expect, it } from "vitest";
 import { readCsv, writeCsv } from "../../src/io/index.js";
 import type { Channel, Recording } from "../../src/recording/index.js";
 
+import { footwear } from "./footwear.js";
+
 const KINDS = {
   forward: ["force", "forward", "N"],
   up: ["force", "up", "N"],
@@ -49,6 +51,7 @@ const recordings: fc.Arbitrary<Recording> = fc
     grade: optional(about(-1, 1)),
     surface: optional(fc.constantFrom("ground" as const, "belt" as const)),
     firstFoot: optional(fc.constantFrom("left" as const, "right" as const)),
+    footwear: optional(footwear.filter((text) => !/[,;\s"']$/.test(text))),
   })
   .chain(({ length, names, others, sampleRate, startTime, mass, height, ...trial }) => {
     const series = (of: fc.Arbitrary<number>) =>
@@ -147,4 +150,13 @@ it.each([
 
 it("refuses a recording that is none", () => {
   expect(() => writeCsv(plain([]))).toThrow(expect.objectContaining({ code: "missing-channel" }));
+});
+
+it("footwear that would not come back from a table is refused, not changed", () => {
+  const recording = readCsv("# footwear: road shoe\ntime [s],up [N]\n0,1\n1,2");
+  for (const text of ['spikes "M"', "road shoe,", "road shoe;"]) {
+    expect(() => writeCsv({ ...recording, footwear: text })).toThrow(
+      expect.objectContaining({ code: "out-of-range", argument: "footwear" }),
+    );
+  }
 });

@@ -39,6 +39,7 @@ it("gives back the recording it was given, gaps and all", () => {
     surface: "belt",
     grade: -0.1,
     firstFoot: "left",
+    footwear: "road shoe, 250 g",
   });
   expect(checkRecording(whole)).toBe(whole);
 });
@@ -61,6 +62,8 @@ it.each<[string, string, Partial<Record<keyof Recording, unknown>>]>([
   ["out-of-range", "grade", { grade: 5 }],
   ["out-of-range", "surface", { surface: "track" }],
   ["out-of-range", "firstFoot", { firstFoot: "unknown" }],
+  ["wrong-type", "footwear", { footwear: 42 }],
+  ["out-of-range", "footwear", { footwear: "road\nshoe" }],
   ["wrong-type", "cautions", { cautions: undefined }],
   ["wrong-type", "origin", { origin: {} }],
   ["wrong-type", "channels", { channels: {} }],

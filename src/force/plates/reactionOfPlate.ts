@@ -27,7 +27,7 @@ export function reactionOfPlate(
   stated: Flight | null,
   level: Metres,
 ): GroundReaction {
-  const { sampleRate, startTime, subject, speed, surface, grade, firstFoot, events } = recording;
+  const { sampleRate, startTime, subject, speed, surface, grade, firstFoot, footwear, events } = recording;
   const rest = unloaded(plate, sampleRate, stated, settings);
   const corrected = correctBaseline(plate, rest, settings);
   const { name, side } = plate;
@@ -61,6 +61,7 @@ export function reactionOfPlate(
     ...(grade !== undefined && { grade }),
     gravity: settings.gravity,
     ...(firstFoot !== undefined && { firstFoot }),
+    ...(footwear !== undefined && { footwear }),
     ...(events !== undefined && events.length > 0 && { recordedEvents: events }),
     settings: {
       ...(Object.keys(corrected.offset).length > 0 && { offset: corrected.offset }),

@@ -54,6 +54,8 @@ export interface ReadMotionBidsOptions {
   readonly grade?: number | null | undefined;
   /** The foot of the first complete contact. */
   readonly firstFoot?: Side | null | undefined;
+  /** What was on the feet, in words: one line of text, such as `road shoe, 250 g`. */
+  readonly footwear?: string | null | undefined;
 }
 
 /** Nothing is assumed of the files but that their force acts on the runner. */
@@ -67,6 +69,7 @@ export const READ_MOTION_BIDS_DEFAULTS: Complete<ReadMotionBidsOptions> = {
   surface: null,
   grade: null,
   firstFoot: null,
+  footwear: null,
 };
 
 /** How a recording's files are named and described. */

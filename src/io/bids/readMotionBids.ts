@@ -1,5 +1,6 @@
 import {
   type Channel,
+  checkFootwear,
   checkRecording,
   type MarkerSet,
   PLAUSIBLE_BOUNDS,
@@ -148,7 +149,7 @@ function eventsOf({ events }: MotionBidsRecording, { startTime }: System): reado
 }
 
 const SUBJECT = ["mass", "height"] as const;
-const TRIAL = ["speed", "surface", "grade", "firstFoot"] as const;
+const TRIAL = ["speed", "surface", "grade", "firstFoot", "footwear"] as const;
 
 /** Puts what the caller states over what the sidecar states, and says where they differ. */
 function overrule(
@@ -189,6 +190,7 @@ function checkedOptions(options: ReadMotionBidsOptions): Complete<ReadMotionBids
   }
   if (settings.surface !== null) requireOneOf("surface", settings.surface, ["ground", "belt"]);
   if (settings.firstFoot !== null) requireOneOf("firstFoot", settings.firstFoot, ["left", "right"]);
+  if (settings.footwear !== null) checkFootwear("footwear", settings.footwear);
   requireOneOf("forceOn", settings.forceOn, ["runner", "ground"]);
   const columns: unknown = settings.columns;
   if (!isObject(columns)) {

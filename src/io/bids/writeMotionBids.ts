@@ -28,7 +28,7 @@ const BIDS_VERSION = "1.10.0";
  * Forces, centre of pressure, free moment, platforms as recorded and `other` become channels of type MISC, markers of type
  * POS; markers at another rate, start or length than the channels become a tracking system of their own in `markers`.
  * A column `quantity` says what a channel holds; `tracked_point` is the plate. What the standard has no field for (start,
- * runner, speed, surface, grade, platforms' corners) stands in the sidecar under `GaitKinetics`.
+ * runner, speed, surface, grade, footwear, platforms' corners) stands in the sidecar under `GaitKinetics`.
  *
  * Units: SI, as in the recording, numbers in full precision; a gap is `n/a`.
  * Limits: cautions are not written; those about gaps come back on reading. Text that has `markers` or `events` is whole
@@ -121,9 +121,10 @@ function statementsOf({
   surface,
   grade,
   firstFoot,
+  footwear,
 }: Recording): Readonly<Record<string, unknown>> {
   // JSON leaves out what is undefined.
-  return { mass: subject.mass, height: subject.height, speed, surface, grade, firstFoot };
+  return { mass: subject.mass, height: subject.height, speed, surface, grade, firstFoot, footwear };
 }
 
 /** What the columns do not say of the platforms, whose columns stand behind those of the channels. */

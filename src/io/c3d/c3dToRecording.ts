@@ -1,6 +1,7 @@
 import {
   type Channel,
   type ChannelQuantity,
+  checkFootwear,
   checkRecording,
   type Direction,
   PLAUSIBLE_BOUNDS,
@@ -119,13 +120,14 @@ function frameRateOf({ frameRate }: C3dFile, exact: number): number {
 
 function checkedOptions(options: ReadC3dOptions): Complete<ReadC3dOptions> {
   const settings = withDefaults<ReadC3dOptions>(READ_C3D_DEFAULTS, options);
-  const { mass, height, speed, grade, surface, firstFoot, lengthUnit: unit, units } = settings;
+  const { mass, height, speed, grade, surface, firstFoot, footwear, lengthUnit: unit, units } = settings;
   if (mass !== null) requireNumber("mass", mass, PLAUSIBLE_BOUNDS.mass);
   if (height !== null) requireNumber("height", height, PLAUSIBLE_BOUNDS.height);
   if (speed !== null) requireNumber("speed", speed, PLAUSIBLE_BOUNDS.speed);
   if (grade !== null) requireNumber("grade", grade, PLAUSIBLE_BOUNDS.grade);
   if (surface !== null) requireOneOf("surface", surface, ["ground", "belt"]);
   if (firstFoot !== null) requireOneOf("firstFoot", firstFoot, ["left", "right"]);
+  if (footwear !== null) checkFootwear("footwear", footwear);
   if (unit !== null) requireOneOf("lengthUnit", unit, ["mm", "cm", "m"]);
   if (
     typeof units !== "object" ||
@@ -227,7 +229,7 @@ function trialOf(
   const stated: Statements = { ...subject, ...own?.statements };
   const values: Record<string, number | string> = { ...stated };
   const cautions: Caution[] = [];
-  for (const key of ["mass", "height", "speed", "surface", "grade", "firstFoot"] as const) {
+  for (const key of ["mass", "height", "speed", "surface", "grade", "firstFoot", "footwear"] as const) {
     const given = settings[key];
     const inFile = stated[key];
     if (given === null) continue;

@@ -25,6 +25,8 @@ export interface ReadC3dOptions {
   readonly grade?: number | null | undefined;
   /** The foot of the first complete contact. */
   readonly firstFoot?: Side | null | undefined;
+  /** What was on the feet, in words: one line of text, such as `road shoe, 250 g`. */
+  readonly footwear?: string | null | undefined;
 }
 
 /** Nothing is assumed of a file. */
@@ -38,4 +40,5 @@ export const READ_C3D_DEFAULTS: Complete<ReadC3dOptions> = {
   surface: null,
   grade: null,
   firstFoot: null,
+  footwear: null,
 };

@@ -1,4 +1,4 @@
-import { type Axes, PLAUSIBLE_BOUNDS, type Recording } from "../../recording/index.js";
+import { type Axes, checkFootwear, PLAUSIBLE_BOUNDS, type Recording } from "../../recording/index.js";
 import { requireNumber, requireOneOf } from "../../units/index.js";
 import type { C3dGroup } from "./c3dFile.js";
 import { parameterParts } from "./parameterParts.js";
@@ -17,7 +17,7 @@ export const OWN_AXES: Required<{ [K in keyof Axes]: NonNullable<Axes[K]> }> = {
 
 /** What is said of runner and trial. */
 export type Statements = Pick<Recording["subject"], "mass" | "height"> &
-  Pick<Recording, "speed" | "surface" | "grade" | "firstFoot">;
+  Pick<Recording, "speed" | "surface" | "grade" | "firstFoot" | "footwear">;
 
 /** What the group holds; absent parameters are `undefined` or empty. */
 export interface OwnStatements {
@@ -98,6 +98,7 @@ export function readOwnGroup(table: ParameterTable, channels: number): OwnStatem
       ...bounded("GRADE", "grade"),
       ...word("SURFACE", "surface", ["ground", "belt"]),
       ...word("FIRST_FOOT", "firstFoot", ["left", "right"]),
+      ...footwearOf(table),
     },
     rate: number("RATE", " Hz"),
     markerRate: number("MARKER_RATE", " Hz"),
@@ -111,6 +112,11 @@ export function readOwnGroup(table: ParameterTable, channels: number): OwnStatem
     platformSides: texts("PLATFORM_SIDES"),
     platformZeros: texts("PLATFORM_ZEROS"),
   };
+}
+
+function footwearOf(table: ParameterTable): Pick<Statements, "footwear"> {
+  const text = table.text(OWN_GROUP, "FOOTWEAR");
+  return text === undefined || text === "" ? {} : { footwear: checkFootwear(`${OWN_GROUP}:FOOTWEAR`, text) };
 }
 
 /** What {@link ownGroup} writes beside the statements. */
@@ -152,6 +158,7 @@ export function ownGroup(id: number, { subject, ...trial }: Recording, content: 
       ...line("SURFACE", trial.surface, "ground or belt"),
       ...line("GRADE", trial.grade, "slope, rise over run, uphill positive", TEXT_UNITS.GRADE),
       ...line("FIRST_FOOT", trial.firstFoot, "foot of the first complete contact"),
+      ...line("FOOTWEAR", trial.footwear, "what was on the feet"),
       ...line("RATE", content.rate, "samples in a second", " Hz"),
       ...line("MARKER_RATE", content.markerRate, "marker frames in a second", " Hz"),
       ...line("FRAME_1_TIME", content.clock, "time of the trial's frame 1", " s"),

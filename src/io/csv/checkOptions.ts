@@ -1,4 +1,4 @@
-import { PLAUSIBLE_BOUNDS } from "../../recording/index.js";
+import { checkFootwear, PLAUSIBLE_BOUNDS } from "../../recording/index.js";
 import { fail, requireNumber, requireOneOf, withDefaults } from "../../units/index.js";
 import { PATTERN_SIGN, partOf } from "./columnNames.js";
 import { type CsvSettings, READ_CSV_DEFAULTS, type ReadCsvOptions } from "./options.js";
@@ -8,7 +8,8 @@ import { quoted } from "./words.js";
 /** Completes a caller's options and refuses what no file could make sense of. */
 export function checkOptions(options: ReadCsvOptions): CsvSettings {
   const settings = withDefaults(READ_CSV_DEFAULTS, options);
-  const { mass, height, speed, grade, sampleRate, surface, firstFoot, decimal, delimiter } = settings;
+  const { mass, height, speed, grade, sampleRate, surface, firstFoot, footwear, decimal, delimiter } =
+    settings;
   if (mass !== null) requireNumber("mass", mass, PLAUSIBLE_BOUNDS.mass);
   if (height !== null) requireNumber("height", height, PLAUSIBLE_BOUNDS.height);
   if (speed !== null) requireNumber("speed", speed, PLAUSIBLE_BOUNDS.speed);
@@ -16,6 +17,7 @@ export function checkOptions(options: ReadCsvOptions): CsvSettings {
   if (sampleRate !== null) requireNumber("sampleRate", sampleRate, { above: 0, unit: "Hz" });
   if (surface !== null) requireOneOf("surface", surface, ["ground", "belt"]);
   if (firstFoot !== null) requireOneOf("firstFoot", firstFoot, ["left", "right"]);
+  if (footwear !== null) checkFootwear("footwear", footwear);
   if (decimal !== null) requireOneOf("decimal", decimal, [".", ","]);
   if (delimiter !== null) requireOneOf("delimiter", delimiter, [",", ";", "\t", "|", " "]);
   requireNumber("skip", settings.skip, { from: 0, to: 10_000, whole: true });

@@ -67,6 +67,8 @@ export interface ReadCsvOptions {
   readonly grade?: number | null | undefined;
   /** The foot of the first complete contact. */
   readonly firstFoot?: Side | null | undefined;
+  /** What was on the feet, in words: one line of text, such as `road shoe, 250 g`. */
+  readonly footwear?: string | null | undefined;
 }
 
 /** Nothing is assumed of a file but that its force acts on the runner, as in the library's own format. */
@@ -90,6 +92,7 @@ export const READ_CSV_DEFAULTS: Complete<ReadCsvOptions> = {
   surface: null,
   grade: null,
   firstFoot: null,
+  footwear: null,
 };
 
 /** What the reader works with. */

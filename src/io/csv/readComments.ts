@@ -1,4 +1,4 @@
-import { PLAUSIBLE_BOUNDS, type Recording } from "../../recording/index.js";
+import { checkFootwear, PLAUSIBLE_BOUNDS, type Recording } from "../../recording/index.js";
 import { type Caution, fail, isGaitKineticsError, requireNumber, unitFactor } from "../../units/index.js";
 import { plainName, quoted } from "./words.js";
 
@@ -10,16 +10,18 @@ export interface Statements {
   readonly surface?: NonNullable<Recording["surface"]>;
   readonly grade?: number;
   readonly firstFoot?: NonNullable<Recording["firstFoot"]>;
+  readonly footwear?: string;
   readonly sampleRate?: number;
 }
 
 type Key = keyof Statements;
 
-/** What a comment may state: a number in one SI unit, or one of a few words. */
+/** What a comment may state: a number in one SI unit, one of a few words, or any text. */
 interface Kind {
   readonly key: Key;
   readonly unit?: string;
   readonly words?: readonly string[];
+  readonly text?: true;
 }
 
 /** By the key's letters alone. */
@@ -31,6 +33,7 @@ const KINDS: Readonly<Record<string, Kind>> = {
   samplerate: { key: "sampleRate", unit: "Hz" },
   surface: { key: "surface", words: ["ground", "belt"] },
   firstfoot: { key: "firstFoot", words: ["left", "right"] },
+  footwear: { key: "footwear", text: true },
 };
 
 /** Keys that people write for one of ours; not read, but said. */
@@ -43,6 +46,8 @@ const NEAR: Readonly<Record<string, string>> = {
   slope: "grade: 0.05",
   incline: "grade: 0.05",
   inclination: "grade: 0.05",
+  shoe: "footwear: road shoe",
+  shoes: "footwear: road shoe",
   foot: "first foot: left",
   side: "first foot: left",
   rate: "sample rate: 1000 Hz",
@@ -100,14 +105,20 @@ export function commentReader(): CommentReader {
 }
 
 /** Takes off what a table program that saved the file again puts behind a comment: a delimiter for each column. */
-function withoutTrail(value: string): string {
+export function withoutTrail(value: string): string {
   let length = value.length;
   while (length > 0 && ', ;\t\n"'.includes(value[length - 1] as string)) length--;
   return value.slice(0, length).trim();
 }
 
-function statementOf({ key, unit, words }: Kind, name: string, value: string, line: number): string | number {
+function statementOf(
+  { key, unit, words, text }: Kind,
+  name: string,
+  value: string,
+  line: number,
+): string | number {
   const where = `line ${line}`;
+  if (text) return checkFootwear(`${name} (${where})`, value);
   if (words !== undefined) {
     const word = words.find((known) => known === value.toLowerCase());
     if (word !== undefined) return word;

@@ -27,8 +27,8 @@ const PART = 1_048_576;
  * of rows; a column `other:NAME [unit]` is kept as it is; an unknown name is refused until `ignore` or `columns` says what
  * to do with it. The delimiter is found: tab, semicolon, comma, bar or blanks. Several rows of names, none, a row of
  * units, lines to skip, words for missing values: see {@link ReadCsvOptions}. Comment lines begin with `#`;
- * `# mass: 70 kg`, `# height: 1.78 m`, `# speed: 3.3 m/s`, `# surface: belt`, `# grade: 0`, `# first foot: left` and
- * `# sample rate: 1000 Hz` are read, in SI units alone, all others are plain comments. Where an option and a comment
+ * `# mass: 70 kg`, `# height: 1.78 m`, `# speed: 3.3 m/s`, `# surface: belt`, `# grade: 0`, `# first foot: left`,
+ * `# footwear: road shoe, 250 g` and `# sample rate: 1000 Hz` are read, in SI units alone, all others are plain comments. Where an option and a comment
  * differ, the option counts, with a `Caution`.
  *
  * Units: N, m, N·m, s and their multiples in the file; SI in the recording.

@@ -22,13 +22,24 @@ import { counted, quoted } from "./words.js";
  */
 export const ZERO_TOLERANCE: number = 0.001;
 
+const STATED = [
+  "mass",
+  "height",
+  "speed",
+  "surface",
+  "grade",
+  "firstFoot",
+  "footwear",
+  "sampleRate",
+] as const;
+
 /** Makes a recording of a table that was read and what the caller states. */
 export function recordingOf(table: Table, settings: CsvSettings, before: readonly Caution[]): Recording {
   const said = overrule(table.comments.statements, settings);
   const { sampleRate, startTime, cautions } = sampleGrid(table, said.values.sampleRate ?? null);
   const { channels, gaps } = channelsOf(table);
   const { markers, cautions: markerCautions } = markersOf(table);
-  const { mass, height, speed, surface, grade, firstFoot } = said.values;
+  const { mass, height, speed, surface, grade, firstFoot, footwear } = said.values;
   const subject: Subject = {
     ...(mass !== undefined && { mass }),
     ...(height !== undefined && { height }),
@@ -44,6 +55,7 @@ export function recordingOf(table: Table, settings: CsvSettings, before: readonl
     ...(surface !== undefined && { surface }),
     ...(grade !== undefined && { grade }),
     ...(firstFoot !== undefined && { firstFoot }),
+    ...(footwear !== undefined && { footwear }),
     origin: { format: "csv", rows: table.rows },
     cautions: [
       ...before,
@@ -65,7 +77,7 @@ function overrule(
 ): { readonly values: Statements; readonly cautions: readonly Caution[] } {
   const values: Record<string, number | string> = { ...statements };
   const cautions: Caution[] = [];
-  for (const key of ["mass", "height", "speed", "surface", "grade", "firstFoot", "sampleRate"] as const) {
+  for (const key of STATED) {
     const stated = settings[key];
     if (stated === null) continue;
     const inFile = statements[key];

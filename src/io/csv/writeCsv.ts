@@ -1,6 +1,7 @@
 import Papa from "papaparse";
 import { checkRecording, type Recording } from "../../recording/index.js";
 import { type Complete, fail, withDefaults } from "../../units/index.js";
+import { withoutTrail } from "./readComments.js";
 import { type WrittenColumn, writtenColumns } from "./writtenColumns.js";
 
 /** A part of a recording that a table of one rate may be unable to hold. */
@@ -33,7 +34,7 @@ const BLOCK = 4096;
  * @param recording - Checked before it is written; it needs a vertical force or a marker to be read back by default.
  * @param options - {@link WRITE_CSV_DEFAULTS} where left out.
  * @throws GaitKineticsError as {@link checkRecording}; `missing-value`: the table cannot hold a part that `leaveOut` does not
- * name; `missing-channel`: nothing is left to write; `out-of-range`: a name, plate or unit cannot be written so that it
+ * name; `missing-channel`: nothing is left to write; `out-of-range`: a name, plate, unit or footwear cannot be written so that it
  * comes back (blank, blanks at its ends, line ends, brackets in a unit), an unknown word in `leaveOut`; `unknown-option`;
  * `wrong-type`.
  * @example
@@ -132,9 +133,21 @@ function cellOf(value: number): string {
   return Number.isNaN(value) ? "" : String(value);
 }
 
-type Statements = Pick<Recording, "sampleRate" | "subject" | "speed" | "surface" | "grade" | "firstFoot">;
+type Statements = Pick<
+  Recording,
+  "sampleRate" | "subject" | "speed" | "surface" | "grade" | "firstFoot" | "footwear"
+>;
 
-function commentsOf({ sampleRate, subject, speed, surface, grade, firstFoot }: Statements): string[] {
+function commentsOf({
+  sampleRate,
+  subject,
+  speed,
+  surface,
+  grade,
+  firstFoot,
+  footwear,
+}: Statements): string[] {
+  if (footwear !== undefined && withoutTrail(footwear) !== footwear) refuseFootwear(footwear);
   const line = (key: string, value: number | string | undefined, unit = ""): string[] =>
     value === undefined ? [] : [`# ${key}: ${value}${unit}\n`];
   return [
@@ -145,5 +158,14 @@ function commentsOf({ sampleRate, subject, speed, surface, grade, firstFoot }: S
     ...line("surface", surface),
     ...line("grade", grade),
     ...line("first foot", firstFoot),
+    ...line("footwear", footwear),
   ];
+}
+
+function refuseFootwear(footwear: string): never {
+  fail(
+    "out-of-range",
+    `footwear is ${JSON.stringify(footwear)}; in a table it must not end in a comma, a semicolon or a quotation mark, which table programs put behind a line`,
+    { argument: "footwear", values: { given: footwear } },
+  );
 }

@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import type { Channel, MarkerSet, Platform, RecordedEvent, Recording } from "../../../src/recording/index.js";
+import { footwear } from "../footwear.js";
 
 const KINDS = {
   forward: ["force", "forward", "N"],
@@ -177,6 +178,7 @@ export const recordings: fc.Arbitrary<Recording> = fc
         grade: optional(about(-1, 1)),
         surface: optional(fc.constantFrom("ground" as const, "belt" as const)),
         firstFoot: optional(side),
+        footwear: optional(footwear),
       })
       .map(({ channels, platforms, mass, height, ...trial }): Recording => {
         const rows =

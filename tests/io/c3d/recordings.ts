@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import type { Channel, Platform, Recording } from "../../../src/recording/index.js";
+import { footwear } from "../footwear.js";
 
 /** The quantities of a plate, with direction and unit. */
 export const KINDS = [
@@ -116,6 +117,7 @@ export const recordings: fc.Arbitrary<Recording> = fc
         grade: optional(fc.double({ min: -1, max: 1, noNaN: true }).map((value) => value + 0)),
         surface: optional(fc.constantFrom("ground" as const, "belt" as const)),
         firstFoot: optional(fc.constantFrom("left" as const, "right" as const)),
+        footwear: optional(footwear),
       })
       .map(
         ({
