@@ -1,10 +1,12 @@
 import type { Metric } from "../metrics/index.js";
-import { hedgesG } from "../statistics/index.js";
-import { type ContactsWith, LEAST_SHARE_OF_CONTACTS, type NotComputed } from "../trial/index.js";
-import { fail } from "../units/index.js";
-import { compareValues, shownDifference } from "./compareValues.js";
-import type { ComparedValues, MetricComparison, SmallestDetectableChange } from "./comparison.js";
+import { hedgesG, type Interval } from "../statistics/index.js";
+import { type ContactsWith, LEAST_SHARE_OF_CONTACTS, type NotComputed, type Spread } from "../trial/index.js";
+import { changeIn } from "./changeIn.js";
+import { type ChangeAt, compareValues, type Given, moveInterval, shownDifference } from "./compareValues.js";
+import type { ComparedValues, MetricComparison, SpeedAlone } from "./comparison.js";
+import type { DifferenceRule } from "./differenceRule.js";
 import type { Settings, SourcedChange } from "./options.js";
+import { speedAlone } from "./speedAlone.js";
 import type { OfBoth, PairedTrial, StrideSeries } from "./strideSeries.js";
 import { whyAbsent } from "./whyAbsent.js";
 import { type Missing, whyNoDistance } from "./whyNoDistance.js";
@@ -19,6 +21,8 @@ export interface MetricPair {
   readonly reason: NotComputed | null;
   /** Why there are no values per kilometre; `null` where there are, or where the metric gives them no meaning. */
   readonly noKilometre: Missing | null;
+  /** Of a metric that speaks: its interval by the method that readings do not take. */
+  readonly otherInterval: Interval | null;
 }
 
 /** Compares one metric, per step, per kilometre and normalised. */
@@ -27,6 +31,7 @@ export function compareMetric(
   trials: OfBoth<PairedTrial>,
   series: OfBoth<StrideSeries>,
   settings: Settings,
+  rule: DifferenceRule,
 ): MetricPair {
   const { baseline, changed } = series;
   const not = (code: string, message: string): MetricPair => ({
@@ -35,6 +40,7 @@ export function compareMetric(
     comparison: null,
     reason: { id: metric.id, code, message },
     noKilometre: null,
+    otherInterval: null,
   });
   if (baseline.contacts.having === 0 || changed.contacts.having === 0)
     return not("not-in-both", whyAbsent(metric.id, "it", trials, series));
@@ -44,10 +50,16 @@ export function compareMetric(
       `${portionOf(baseline.contacts)} of the baseline and ${portionOf(changed.contacts)} of the changed trial have it; ${100 * LEAST_SHARE_OF_CONTACTS} % are needed in both`,
     );
   }
-  const { mass, gravity } = trials.baseline.trial.settings;
-  const sourced = settings.smallestDetectableChange[metric.id];
-  const inUnit = sourced === undefined ? null : changeIn(metric, sourced, mass, gravity);
-  const values = compareValues(baseline.values, changed.values, settings, inUnit);
+  const perStep = { baseline: baseline.values, changed: changed.values };
+  const mean = baseline.values.reduce((sum, value) => sum + value / baseline.values.length, 0);
+  const alone = speedAlone(metric, trials, mean, settings);
+  const takenOff = alone?.takenOff === true ? alone.difference : 0;
+  const given: Given = {
+    smallestChange: givenOf("smallestDetectableChange", metric, trials, settings),
+    margin: givenOf("margins", metric, trials, settings),
+    takenOff,
+  };
+  const values = compareValues(perStep, { metric, per: "step" }, given, rule, settings);
   if (values === null) {
     return not(
       "no-interval",
@@ -57,24 +69,65 @@ export function compareMetric(
     );
   }
   const perKilometre =
-    metric.perKilometre === true ? perKilometreOf(series, settings, inUnit, values.baseline.mean) : null;
-  const normalised =
-    metric.normalised === undefined
-      ? null
-      : shownDifference(baseline.normalised, changed.normalised, settings.shownLevel);
+    metric.perKilometre === true && takenOff === 0
+      ? perKilometreOf(metric, series, values.baseline.mean, given, rule, settings)
+      : null;
+  const other = metric.primary === true ? rule.otherMethod(perStep) : null;
+  const otherInterval = other && moveInterval(other, -takenOff);
   return {
     metric,
     ...series,
     reason: null,
-    noKilometre: metric.perKilometre === true && perKilometre === null ? whyNoDistance(trials) : null,
+    noKilometre:
+      metric.perKilometre === true && perKilometre === null
+        ? takenOff === 0
+          ? whyNoDistance(trials)
+          : STEPS_UNKNOWN
+        : null,
+    otherInterval,
     comparison: {
       id: metric.id,
       unit: metric.unit,
       ...values,
-      ...(normalised !== null && { normalised: { unit: metric.normalised?.unit ?? "", ...normalised } }),
-      effectSize: hedgesG(changed.values, baseline.values),
+      ...normalisedOf(metric, trials, series, takenOff, rule),
+      effectSize: effectSizeOf(values, takenOff),
+      ...spoken(metric, values, perStep, otherInterval, alone, rule, settings),
       ...(perKilometre !== null && { perKilometre }),
     },
+  };
+}
+
+/** Hedges' g of the means by the spreads of strides. */
+function effectSizeOf({ baseline, changed }: ComparedValues, takenOff: number): number | null {
+  const of = ({ n, mean, sd }: Spread, less: number) => ({ n, mean: mean - less, sd: sd ?? 0 });
+  return hedgesG(of(changed, takenOff), of(baseline, 0));
+}
+
+const STEPS_UNKNOWN: Missing = {
+  reason: "what the speed alone does to the number of steps was not taken out",
+  toSettle: "both recordings at one speed",
+};
+
+/** What only metrics that speak have, and what the speed alone would do. */
+function spoken(
+  metric: Metric,
+  values: ComparedValues,
+  series: OfBoth<readonly number[]>,
+  otherInterval: Interval | null,
+  alone: SpeedAlone | null,
+  rule: DifferenceRule,
+  settings: Settings,
+): Pick<MetricComparison, "bootstrapInterval" | "drift" | "speedAlone"> {
+  const bootstrap = settings.method === "bootstrap" ? values.readingInterval : otherInterval;
+  const speaks = metric.primary === true;
+  const floor = Object.hasOwn(settings.smallestDetectableChange, metric.id)
+    ? values.smallestDetectableChange
+    : rule.floor(series, { metric, per: "step" });
+  const drift = speaks ? rule.drift(series, floor.value) : null;
+  return {
+    ...(speaks && bootstrap !== null && { bootstrapInterval: bootstrap }),
+    ...(drift !== null && { drift }),
+    ...(alone !== null && { speedAlone: alone }),
   };
 }
 
@@ -83,40 +136,63 @@ function portionOf({ having, counted, share }: ContactsWith): string {
   return `${having} of ${counted} contacts (${Math.floor(100 * share + 1e-9)} %)`;
 }
 
-/** A sourced change per kilometre is the same share of the baseline's mean as per step. */
-function perKilometreOf(
-  { baseline, changed }: OfBoth<StrideSeries>,
+/** A given change in the metric's unit; `null` where none is given. */
+function givenOf(
+  option: "smallestDetectableChange" | "margins",
+  metric: Metric,
+  { baseline }: OfBoth<PairedTrial>,
   settings: Settings,
-  perStep: ((baselineMean: number) => SmallestDetectableChange) | null,
-  meanPerStep: number,
-): ComparedValues | null {
-  const thousand = (values: readonly number[]) => values.map((value) => 1000 * value);
-  const sourced =
-    perStep === null
-      ? null
-      : (meanPerKilometre: number) => {
-          const { value, source } = perStep(meanPerStep);
-          return { value: meanPerStep === 0 ? 0 : value * Math.abs(meanPerKilometre / meanPerStep), source };
-        };
-  return compareValues(thousand(baseline.perMetre), thousand(changed.perMetre), settings, sourced);
+): ChangeAt | null {
+  const sourced: SourcedChange | undefined = settings[option][metric.id];
+  if (sourced === undefined) return null;
+  const { mass, gravity } = baseline.trial.settings;
+  return changeIn(metric, sourced, mass, gravity, option);
 }
 
-function changeIn(
+/** A given change per kilometre is the same share of the baseline's mean as per step. */
+function perKilometreOf(
   metric: Metric,
-  { value, unit, source }: SourcedChange,
-  mass: number | null,
-  gravity: number,
-): (baselineMean: number) => SmallestDetectableChange {
-  if (unit === "%") return (baselineMean) => ({ value: (value / 100) * Math.abs(baselineMean), source });
-  if (unit === metric.unit) return () => ({ value, source });
-  if (mass === null) {
-    fail(
-      "missing-value",
-      `the smallest detectable change of ${metric.id} is in ${unit}, and the baseline has no mass`,
-      {
-        argument: `smallestDetectableChange.${metric.id}`,
-      },
-    );
-  }
-  return () => ({ value: value * mass * (metric.normalised?.by === "body weight" ? gravity : 1), source });
+  { baseline, changed }: OfBoth<StrideSeries>,
+  meanPerStep: number,
+  given: Given,
+  rule: DifferenceRule,
+  settings: Settings,
+): ComparedValues | null {
+  const thousand = (values: readonly number[]) => values.map((value) => 1000 * value);
+  const series = { baseline: thousand(baseline.perMetre), changed: thousand(changed.perMetre) };
+  const shared = { ...sharesOf(given, meanPerStep), takenOff: 0 };
+  return compareValues(series, { metric, per: "kilometre" }, shared, rule, settings);
+}
+
+/** Given changes as the same shares of another mean. */
+export function sharesOf(given: Omit<Given, "takenOff">, mean: number): Omit<Given, "takenOff"> {
+  const share = (change: ChangeAt | null): ChangeAt | null =>
+    change === null
+      ? null
+      : (other) => {
+          const { value, source } = change(mean);
+          return { value: mean === 0 ? 0 : value * Math.abs(other / mean), source };
+        };
+  return { smallestChange: share(given.smallestChange), margin: share(given.margin) };
+}
+
+/** Nothing where the divisor holds the distance and the effect of speed, which moves it too, was taken off. */
+function normalisedOf(
+  metric: Metric,
+  { baseline }: OfBoth<PairedTrial>,
+  series: OfBoth<StrideSeries>,
+  takenOff: number,
+  rule: DifferenceRule,
+): Pick<MetricComparison, "normalised"> {
+  const { normalised } = metric;
+  const { mass, gravity } = baseline.trial.settings;
+  if (normalised === undefined || mass === null) return {};
+  if (takenOff !== 0 && normalised.by === "mass and distance") return {};
+  const found = shownDifference(
+    { baseline: series.baseline.normalised, changed: series.changed.normalised },
+    { metric, per: "normalised" },
+    takenOff / (mass * (normalised.by === "body weight" ? gravity : 1)),
+    rule,
+  );
+  return found === null ? {} : { normalised: { unit: normalised.unit, ...found } };
 }

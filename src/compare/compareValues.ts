@@ -1,50 +1,86 @@
-import {
-  differenceInterval,
-  type Interval,
-  type MeanInterval,
-  meanInterval,
-  standardDeviation,
-} from "../statistics/index.js";
+import type { Interval, MeanInterval } from "../statistics/index.js";
 import type { ComparedValues, SmallestDetectableChange } from "./comparison.js";
-import { LEAST_MEAN_FOR_PERCENT, READING_CORRELATION, SMALLEST_DETECTABLE_SHARE } from "./options.js";
+import type { DifferenceRule, FoundDifference, IntervalUse } from "./differenceRule.js";
+import { LEAST_MEAN_FOR_PERCENT, type Settings } from "./options.js";
+import type { OfBoth } from "./strideSeries.js";
 
-/** The levels of the two intervals. */
-export interface Levels {
-  readonly shownLevel: number;
-  readonly readingLevel: number;
+/** A given change for the baseline's mean. */
+export type ChangeAt = (baselineMean: number) => SmallestDetectableChange;
+
+/** What is given of a metric instead of taken from its strides. */
+export interface Given {
+  /** Smallest detectable change; `null` where nobody measured it. */
+  readonly smallestChange: ChangeAt | null;
+  /** `null` where the margin is the default. */
+  readonly margin: ChangeAt | null;
+  /** What is taken off the difference, as the effect of speed. */
+  readonly takenOff: number;
 }
 
 /**
- * Sets the stride values of two trials against each other. `null` where one of them has fewer than two, or strides so
+ * Sets the values of two trials against each other. `null` where one of them has fewer than two, or strides so
  * alike that they are worth fewer than two independent ones: there is no difference without an interval.
- * `sourced` gives a smallest detectable change for the baseline's mean; without one it is
- * {@link SMALLEST_DETECTABLE_SHARE} of the pooled standard deviation, √{[(n₁ − 1) s₁² + (n₂ − 1) s₂²] / (n₁ + n₂ − 2)}.
  */
 export function compareValues(
-  baseline: readonly number[],
-  changed: readonly number[],
-  { shownLevel, readingLevel }: Levels,
-  sourced: ((baselineMean: number) => SmallestDetectableChange) | null,
+  series: OfBoth<readonly number[]>,
+  use: Omit<IntervalUse, "purpose">,
+  given: Given,
+  rule: DifferenceRule,
+  settings: Settings,
 ): ComparedValues | null {
+  const { baseline, changed } = series;
   if (baseline.length < 2 || changed.length < 2) return null;
-  const { difference, interval } = differenceInterval(changed, baseline, shownLevel);
-  const { interval: readingInterval } = differenceInterval(
-    changed,
-    baseline,
-    readingLevel,
-    READING_CORRELATION,
-  );
-  if (interval === null || readingInterval === null) return null;
-  const before = meanInterval(baseline, shownLevel);
+  const shown = less(rule.differ(series, { ...use, purpose: "shown" }), given.takenOff);
+  const reading = less(rule.differ(series, { ...use, purpose: "reading" }), given.takenOff);
+  if (shown === null || reading === null) return null;
+  const before = rule.spread("baseline", series, use);
+  const smallestDetectableChange =
+    given.smallestChange === null
+      ? rule.smallestChange(series, reading, use)
+      : given.smallestChange(before.mean);
+  const margin =
+    given.margin === null
+      ? defaultMargin(
+          before.mean,
+          given.smallestChange === null ? rule.floor(series, use) : smallestDetectableChange,
+          settings.similarMargin,
+        )
+      : given.margin(before.mean);
+  const { low, high } = reading.interval;
+  const { moreLoad } = use.metric;
   return {
     baseline: before,
-    changed: meanInterval(changed, shownLevel),
-    difference,
-    percent: nearZero(before) ? null : (100 * difference) / Math.abs(before.mean),
-    interval,
-    readingInterval,
-    smallestDetectableChange: sourced === null ? fromStrides(baseline, changed) : sourced(before.mean),
+    changed: rule.spread("changed", series, use),
+    difference: reading.difference,
+    percent: nearZero(before) ? null : (100 * reading.difference) / Math.abs(before.mean),
+    interval: shown.interval,
+    readingInterval: reading.interval,
+    smallestDetectableChange,
+    margin,
+    noRiseBeyondMargin:
+      moreLoad === "none" ? null : moreLoad === "higher" ? high < margin.value : low > -margin.value,
   };
+}
+
+/** Interval of the difference alone, for values that are shown and not read. */
+export function shownDifference(
+  series: OfBoth<readonly number[]>,
+  use: Omit<IntervalUse, "purpose">,
+  takenOff: number,
+  rule: DifferenceRule,
+): FoundDifference | null {
+  if (series.baseline.length < 2 || series.changed.length < 2) return null;
+  return less(rule.differ(series, { ...use, purpose: "shown" }), takenOff);
+}
+
+/** An interval moved. */
+export function moveInterval({ low, high, level }: Interval, by: number): Interval {
+  return { low: low + by, high: high + by, level };
+}
+
+function less(found: FoundDifference | null, takenOff: number): FoundDifference | null {
+  if (found === null || takenOff === 0) return found;
+  return { difference: found.difference - takenOff, interval: moveInterval(found.interval, -takenOff) };
 }
 
 /** Whether a difference as a share of the mean would tell nothing. */
@@ -52,24 +88,14 @@ function nearZero({ mean, sd }: MeanInterval): boolean {
   return mean === 0 || Math.abs(mean) < LEAST_MEAN_FOR_PERCENT * (sd ?? 0);
 }
 
-/** Interval of the difference alone, for values that are shown and not read. */
-export function shownDifference(
-  baseline: readonly number[],
-  changed: readonly number[],
-  level: number,
-): { difference: number; interval: Interval } | null {
-  if (baseline.length < 2 || changed.length < 2) return null;
-  const { difference, interval } = differenceInterval(changed, baseline, level);
-  return interval === null ? null : { difference, interval };
-}
-
-function fromStrides(baseline: readonly number[], changed: readonly number[]): SmallestDetectableChange {
-  const df = baseline.length + changed.length - 2;
-  const squares =
-    (baseline.length - 1) * standardDeviation(baseline) ** 2 +
-    (changed.length - 1) * standardDeviation(changed) ** 2;
-  return {
-    value: SMALLEST_DETECTABLE_SHARE * Math.sqrt(squares / df),
-    source: `${SMALLEST_DETECTABLE_SHARE} of the pooled standard deviation of strides`,
-  };
+/** The larger of what more strides do not make smaller and a share of the baseline's mean. */
+function defaultMargin(
+  mean: number,
+  floor: SmallestDetectableChange,
+  share: number,
+): SmallestDetectableChange {
+  const value = share * Math.abs(mean);
+  return floor.value > value
+    ? floor
+    : { value, source: `${Number((100 * share).toPrecision(4))} % of the baseline's mean, a judgement` };
 }

@@ -2,6 +2,7 @@ import type { Metric } from "../metrics/index.js";
 import type { Interval } from "../statistics/index.js";
 import type { NotComputed, Spread } from "../trial/index.js";
 import type { Caution } from "../units/index.js";
+import type { Alternative } from "./alternatives/alternative.js";
 
 /** A component of the force on the runner. */
 export type ComponentName = "vertical" | "anteroposterior" | "mediolateral";
@@ -16,6 +17,36 @@ export type WorkReading = "less work" | "more work" | "unsettled" | "no clear ch
 export interface SmallestDetectableChange {
   readonly value: number;
   readonly source: string;
+}
+
+/** Change over a trial by the straight line through its stride values, last less first, in the metric's unit. */
+export interface Drift {
+  readonly change: number;
+  readonly interval: Interval | null;
+  /**
+   * Whether it counts: the interval at the reading level leaves zero and the change exceeds 0.8 of the pooled standard
+   * deviation of strides, or the smallest detectable change where one was given.
+   */
+  readonly counts: boolean;
+}
+
+/** What a difference in speed alone would do to a metric, in its unit. */
+export interface SpeedAlone {
+  /** Of the metric from the baseline's speed to the changed trial's. */
+  readonly difference: number;
+  readonly source: string;
+  /** Whether it was taken off the difference, its interval and readings, as was asked for. */
+  readonly takenOff: boolean;
+}
+
+/** How the trials were laid out, and what the intervals of readings count. */
+export interface ComparisonDesign {
+  /** `baseline again`: recorded before and after the change. */
+  readonly kind: "one trial each" | "baseline again" | "several trials";
+  readonly baselineTrials: number;
+  readonly changedTrials: number;
+  /** In words: what the variation from trial to trial is taken from. */
+  readonly variation: string;
 }
 
 /** Stride values of both trials set against each other. */
@@ -34,6 +65,13 @@ export interface ComparedValues {
   /** Interval a reading is taken from. */
   readonly readingInterval: Interval;
   readonly smallestDetectableChange: SmallestDetectableChange;
+  /** What a difference must stay within to read `similar`, and below to be no rise that counts. */
+  readonly margin: SmallestDetectableChange;
+  /**
+   * Non-inferiority: whether the reading interval's end on the side of more load lies within the margin; `null` where the
+   * metric has no such side.
+   */
+  readonly noRiseBeyondMargin: boolean | null;
 }
 
 /** One metric in both trials, per step, in the metric's unit. */
@@ -44,6 +82,12 @@ export interface MetricComparison extends ComparedValues {
   readonly normalised?: { readonly unit: string; readonly difference: number; readonly interval: Interval };
   /** Hedges' g, positive where the changed trial's mean is the larger; `null` where neither trial spreads. */
   readonly effectSize: number | null;
+  /** Studentised block bootstrap of the difference at the reading level, of metrics that speak for a component or for work. */
+  readonly bootstrapInterval?: Interval;
+  /** What moves within each trial from its first stride to its last, by a straight line; of metrics that speak. */
+  readonly drift?: { readonly baseline: Drift; readonly changed: Drift };
+  /** What the difference in speed alone would do, by a published slope; absent where speeds agree or no slope is known. */
+  readonly speedAlone?: SpeedAlone;
   /** Value × steps per kilometre, where that has a meaning and speed and step time are known. */
   readonly perKilometre?: ComparedValues;
 }
@@ -68,6 +112,10 @@ export interface ComponentComparison {
 /** What a comparison was computed with. */
 export interface ComparisonSettings {
   readonly version: string;
+  readonly design: ComparisonDesign;
+  /** Which interval readings are taken from. */
+  readonly method: "student" | "bootstrap";
+  readonly bootstrap: { readonly resamples: number; readonly seed: number };
   readonly shownLevel: number;
   readonly readingLevel: number;
   /** How intervals are made, in words. */
@@ -82,8 +130,12 @@ export interface ComparisonSettings {
   readonly correlatedAbove: number;
   /** Share of the pooled standard deviation of strides that stands in for a smallest detectable change. */
   readonly smallestDetectableShare: number;
+  /** Standard deviations of strides that the reading interval must be clear of zero by, and the level of thirds. */
+  readonly slowDriftShare: number;
+  readonly thirdsLevel: number;
   readonly similarMargin: number;
   readonly speedTolerance: number;
+  readonly speedEffect: "kept" | "removed";
   /** By how much the ratios of mass by force to stated mass may differ. */
   readonly massRatioTolerance: number;
   /** Standard deviations between strides that the baseline's mean must be from zero for `percent`. */
@@ -110,14 +162,14 @@ export interface ComparedTrial {
 export interface OverallComparison {
   readonly reading: OverallReading;
   readonly sentence: string;
-  readonly lower: readonly string[];
-  readonly higher: readonly string[];
-  readonly unsettled: readonly string[];
+  readonly lower: readonly ComponentName[];
+  readonly higher: readonly ComponentName[];
+  readonly unsettled: readonly ComponentName[];
   /** The same by their reading per kilometre; a component of which nothing is known there is in none. */
   readonly perKilometre: {
-    readonly lower: readonly string[];
-    readonly higher: readonly string[];
-    readonly unsettled: readonly string[];
+    readonly lower: readonly ComponentName[];
+    readonly higher: readonly ComponentName[];
+    readonly unsettled: readonly ComponentName[];
   };
   /** What would settle what is not; absent where everything is. */
   readonly toSettle?: readonly string[];
@@ -143,6 +195,8 @@ export interface Comparison {
   readonly components: readonly ComponentComparison[];
   readonly overall: OverallComparison;
   readonly work: WorkComparison;
+  /** What published experiments support trying instead, where the load shifted or was raised; else empty. */
+  readonly alternatives: readonly Alternative[];
   /** The comparison's own, then those of the trials. */
   readonly cautions: readonly Caution[];
 }

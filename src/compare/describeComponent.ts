@@ -1,6 +1,6 @@
 import type { ComponentComparison } from "./comparison.js";
 import type { ComponentState, PrimaryReading } from "./readComponent.js";
-import { capital, lessIsMore, loadChange, numbersOf } from "./wording.js";
+import { capital, digits, lessIsMore, loadChange, numbersOf } from "./wording.js";
 
 /** Puts a component's reading into one sentence with its numbers. */
 export function describeComponent({ component, primary, absence }: ComponentState): ComponentComparison {
@@ -31,8 +31,20 @@ export function describeComponent({ component, primary, absence }: ComponentStat
     reading,
     perKilometre,
     missing: pair.comparison === null ? "not compared" : null,
-    sentence: `${capital(component)} ${reading}${why}${numbers}${kilometre(primary)}.`,
+    sentence: `${capital(component)} ${reading}${why}${numbers}${bySpeed(primary)}${kilometre(primary)}.`,
   };
+}
+
+/** What the difference in speed alone would do, where it is known. */
+function bySpeed({ pair: { metric, comparison } }: PrimaryReading): string {
+  const alone = comparison?.speedAlone;
+  if (comparison === null || alone === undefined) return "";
+  const percent = (100 * alone.difference) / Math.abs(comparison.baseline.mean);
+  const size =
+    comparison.percent === null
+      ? `${digits(alone.difference)} ${metric.unit}`
+      : `${percent > 0 ? "+" : ""}${percent.toFixed(1)} %`;
+  return `; the difference in speed alone would make about ${size}, which was ${alone.takenOff ? "" : "not "}taken off`;
 }
 
 /** The reading per kilometre with its change, where it is another one. */

@@ -25,10 +25,22 @@ export interface CompareTrialsOptions {
   readonly minimumStridesCorrelated?: number | undefined;
   /** Smallest detectable changes by metric id, in place of {@link SMALLEST_DETECTABLE_SHARE} of the stride SD. */
   readonly smallestDetectableChange?: Readonly<Record<string, SourcedChange>> | undefined;
+  /** Margins by metric id, in place of the larger of the smallest detectable change and {@link SIMILAR_MARGIN}. */
+  readonly margins?: Readonly<Record<string, SourcedChange>> | undefined;
   /** Share of the baseline's mean within which a difference reads `similar`. */
   readonly similarMargin?: Fraction | undefined;
   /** Share of the smaller speed by which the speeds may differ. */
   readonly speedTolerance?: Fraction | undefined;
+  /** Whether what a difference in speed alone would do is taken off the differences of the metrics it is known of. */
+  readonly speedEffect?: "kept" | "removed" | undefined;
+  /** Effects of speed by metric id, per m/s, in place of {@link PUBLISHED_SPEED_EFFECTS}; a fall has the sign −. */
+  readonly speedEffects?: Readonly<Record<string, SourcedChange>> | undefined;
+  /** Which interval readings are taken from; the other one of a metric that speaks is given as well. */
+  readonly method?: "student" | "bootstrap" | undefined;
+  /** Resamples of the bootstrap. */
+  readonly resamples?: number | undefined;
+  /** Seed of the bootstrap: the same seed, the same intervals. */
+  readonly seed?: number | undefined;
 }
 
 /**
@@ -41,13 +53,22 @@ export const SIMILAR_MARGIN = 0.1;
  * given. A judgement: it stands in for what strides cannot show, the variation from trial to trial.
  */
 export const SMALLEST_DETECTABLE_SHARE = 0.8;
+/**
+ * Slow drift, from warming up to fatigue, moves a trial's mean by what its strides hardly show. Without a sourced smallest
+ * detectable change the reading interval must therefore be clear of zero by this share of the pooled standard deviation
+ * of strides. Measured with {@link THIRDS_LEVEL}: `docs/readings.md` holds the false alarms.
+ */
+export const SLOW_DRIFT_SHARE = 0.4;
+/**
+ * Level at which a difference must exceed what the thirds of one and the same trial differ by, where no smallest detectable
+ * change is given: Student's t with four degrees of freedom.
+ */
+export const THIRDS_LEVEL = 0.99;
 /** Correlation of successive strides above which more strides are asked for. */
 export const CORRELATED_ABOVE = 0.5;
 /**
  * Readings free the correlation of successive strides of its bias in short series and take the larger of both trials'
- * for both; the intervals that are shown do neither. Of comparisons without any true difference, three independent
- * components and 20, 30, 40 or 80 strides, at most 1.4 in a hundred then raise a false alarm where strides do not
- * correlate, 2.4 at a correlation of 0.3, 2.9 at 0.6 (4000 simulated comparisons each).
+ * for both; the intervals that are shown do neither.
  */
 export const READING_CORRELATION: Complete<SharedCorrelationOptions> = { correctBias: true, shared: true };
 /**
@@ -62,9 +83,11 @@ export const MASS_RATIO_TOLERANCE = 0.01;
  */
 export const LEAST_MEAN_FOR_PERCENT = 3;
 
+/** Speeds closer than this share of the smaller are one speed: what it alone would do is not said. A judgement. */
+export const SAME_SPEED = 0.005;
+
 /**
- * 99 % intervals for readings, so that three components together raise a false alarm in about three comparisons of a
- * hundred; 95 % shown; 20 and 40 strides; speeds within 2 %: they move most loads more than a technique does. Common
+ * 99 % intervals for readings; 95 % shown; 20 and 40 strides; speeds within 2 %: they move most loads more than a technique does. Common
  * practice and judgements, as each says.
  */
 export const COMPARE_TRIALS_DEFAULTS: Complete<CompareTrialsOptions> = {
@@ -76,6 +99,12 @@ export const COMPARE_TRIALS_DEFAULTS: Complete<CompareTrialsOptions> = {
   smallestDetectableChange: {},
   similarMargin: SIMILAR_MARGIN,
   speedTolerance: 0.02,
+  speedEffect: "kept",
+  speedEffects: {},
+  margins: {},
+  method: "student",
+  resamples: 2000,
+  seed: 1,
 };
 
 /** Every option, checked. */

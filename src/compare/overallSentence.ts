@@ -5,7 +5,7 @@ import { type AbsentComponent, type Facts, names, type ReadComponent } from "./o
 import { change, forceOf, is, lessIsMore, listed, loadChange, sentence } from "./wording.js";
 
 /** What every verdict says. */
-const NOT_THE_LOAD_INSIDE =
+export const NOT_THE_LOAD_INSIDE =
   "This is the force between foot and ground: the load on a joint, bone or tendon can move the other way (Matijevich et al. 2019, PLoS ONE 14:e0210000).";
 
 /** A secondary metric that rose in load. */

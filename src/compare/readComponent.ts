@@ -1,12 +1,13 @@
+import type { Metric } from "../metrics/index.js";
 import { lagOneCorrelation } from "../statistics/index.js";
 import type { MetricPair } from "./compareMetric.js";
 import type { ComparedValues, ComponentName, ComponentReading } from "./comparison.js";
-import { moreStrides } from "./moreStrides.js";
+import type { DifferenceRule } from "./differenceRule.js";
 import type { Obstacle } from "./obstacles.js";
 import { CORRELATED_ABOVE, type Settings } from "./options.js";
 import { readDifference } from "./readDifference.js";
 import type { OfBoth } from "./strideSeries.js";
-import { listed, strides } from "./wording.js";
+import { digits, listed, strides } from "./wording.js";
 
 /** A primary metric's reading with what a sentence needs. */
 export interface PrimaryReading {
@@ -45,6 +46,7 @@ export type ComponentState =
  * @param series - The stride values behind `values`.
  * @param what - What it speaks of, such as "the vertical force".
  * @param obstacle - What stands in the way of any reading, such as speeds that differ.
+ * @param rule - What would settle an unsettled difference is its to say.
  */
 export function readPrimary(
   pair: MetricPair,
@@ -53,6 +55,7 @@ export function readPrimary(
   what: string,
   obstacle: Obstacle | null,
   settings: Settings,
+  rule: DifferenceRule,
 ): PrimaryReading {
   const blocked =
     obstacle ?? tooFewStrides(series, settings) ?? (values === null ? notCompared(pair, what) : null);
@@ -69,21 +72,20 @@ export function readPrimary(
   }
   const { moreLoad } = pair.metric;
   const kilometre = pair.comparison?.perKilometre;
-  const reading = readDifference(values, moreLoad, settings.similarMargin);
-  const perKilometre =
-    kilometre === undefined ? null : readDifference(kilometre, moreLoad, settings.similarMargin);
+  const reading = readDifference(values, moreLoad);
+  const perKilometre = kilometre === undefined ? null : readDifference(kilometre, moreLoad);
   const perMetre = { baseline: pair.baseline.perMetre, changed: pair.changed.perMetre };
   return {
     pair,
     reading,
     perKilometre,
     obstacle: null,
-    reason: reading === "unsettled" ? whyUnsettled(values) : null,
-    toSettle: reading === "unsettled" ? [adviceFor(what, series, values, settings)] : [],
+    reason: reading === "unsettled" ? whyUnsettled(values, moreLoad) : null,
+    toSettle: reading === "unsettled" ? [rule.advice(what, series, values)] : [],
     toSettlePerKilometre:
       kilometre === undefined || perKilometre !== "unsettled"
         ? []
-        : [adviceFor(`${what} per kilometre`, thousandfold(perMetre), kilometre, settings)],
+        : [rule.advice(`${what} per kilometre`, thousandfold(perMetre), kilometre)],
   };
 }
 
@@ -100,27 +102,30 @@ function notCompared({ reason }: MetricPair, what: string): Obstacle {
   };
 }
 
-function adviceFor(
-  what: string,
-  { baseline, changed }: OfBoth<readonly number[]>,
-  values: ComparedValues,
-  settings: Settings,
-): string {
-  const more = moreStrides(baseline, changed, values, settings.similarMargin);
-  return more === null
-    ? `both conditions recorded again for ${what}: its difference is at the edge of what counts, where more strides alone decide little`
-    : `about ${more} more strides in each recording for ${what}, if its difference and spread stay as they are`;
-}
-
-function whyUnsettled({ difference, readingInterval, smallestDetectableChange }: ComparedValues): string {
+function whyUnsettled(values: ComparedValues, moreLoad: Metric["moreLoad"]): string {
+  const { difference, readingInterval, smallestDetectableChange } = values;
   const { low, high } = readingInterval;
-  if ((low > 0 || high < 0) && Math.abs(difference) <= smallestDetectableChange.value) {
-    return "the difference is below the smallest detectable change, and its interval reaches beyond what reads similar";
-  }
-  return "the interval of its difference holds zero and reaches beyond what reads similar";
+  const why =
+    (low > 0 || high < 0) && Math.abs(difference) <= smallestDetectableChange.value
+      ? "the difference is below the smallest detectable change, and its interval reaches beyond what reads similar"
+      : "the interval of its difference holds zero and reaches beyond what reads similar";
+  return `${why}${noRise(values, moreLoad)}`;
 }
 
-function tooFewStrides(series: OfBoth<readonly number[]>, settings: Settings): Obstacle | null {
+/** That the load is no higher than the margin allows is worth saying where more is not known. */
+function noRise(
+  { noRiseBeyondMargin, margin, baseline }: ComparedValues,
+  moreLoad: Metric["moreLoad"],
+): string {
+  if (noRiseBeyondMargin !== true || baseline.mean === 0) return "";
+  const percent = digits((100 * margin.value) / Math.abs(baseline.mean));
+  return moreLoad === "lower"
+    ? `; it is shown not to be more than ${percent} % lower, of which less is more load`
+    : `; its load is shown not to be more than ${percent} % higher`;
+}
+
+/** Fewer strides than a reading needs. */
+export function tooFewStrides(series: OfBoth<readonly number[]>, settings: Settings): Obstacle | null {
   const baseline = shortOf("the baseline", series.baseline, settings);
   const changed = shortOf("the changed trial", series.changed, settings);
   const short = [baseline, changed].filter((trial) => trial !== null);

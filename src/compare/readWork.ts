@@ -1,6 +1,7 @@
-import type { MetricPair } from "./compareMetric.js";
+import { type MetricPair, sharesOf } from "./compareMetric.js";
 import { compareValues } from "./compareValues.js";
-import type { WorkComparison, WorkReading } from "./comparison.js";
+import type { SmallestDetectableChange, WorkComparison, WorkReading } from "./comparison.js";
+import type { DifferenceRule } from "./differenceRule.js";
 import type { Obstacle } from "./obstacles.js";
 import type { Settings } from "./options.js";
 import { readPrimary } from "./readComponent.js";
@@ -26,6 +27,7 @@ export function readWork(
   obstacle: Obstacle | null,
   aside: string,
   settings: Settings,
+  rule: DifferenceRule,
 ): WorkComparison {
   const [before, after] = [trials.baseline.trial.settings.mass, trials.changed.trial.settings.mass];
   if (pair === null || pair.comparison === null || before === null || after === null) {
@@ -37,23 +39,29 @@ export function readWork(
     baseline: pair.baseline.perMetre.map((value) => value / before),
     changed: pair.changed.perMetre.map((value) => value / after),
   };
-  // A sourced change of the work per step is taken as the same share of the baseline's mean.
+  // Given changes of the work per step are taken as the same shares of the baseline's mean.
   const perStep = pair.comparison;
-  const sourced = Object.hasOwn(settings.smallestDetectableChange, pair.metric.id)
-    ? (mean: number) => ({
-        value:
-          perStep.baseline.mean === 0
-            ? 0
-            : perStep.smallestDetectableChange.value * Math.abs(mean / perStep.baseline.mean),
-        source: perStep.smallestDetectableChange.source,
-      })
-    : null;
-  const perMetre = compareValues(series.baseline, series.changed, settings, sourced);
+  const givenAs = (option: "smallestDetectableChange" | "margins", change: SmallestDetectableChange) =>
+    Object.hasOwn(settings[option], pair.metric.id) ? () => change : null;
+  const given = sharesOf(
+    {
+      smallestChange: givenAs("smallestDetectableChange", perStep.smallestDetectableChange),
+      margin: givenAs("margins", perStep.margin),
+    },
+    perStep.baseline.mean,
+  );
   const { name, moreLoad } = pair.metric;
+  const perMetre = compareValues(
+    series,
+    { metric: pair.metric, per: "metre" },
+    { ...given, takenOff: 0 },
+    rule,
+    settings,
+  );
   if (perMetre === null)
     return unread(`of ${name} per metre nothing is known, since ${whyNoDistance(trials).reason}`);
   const unit = `${pair.metric.unit}/kg/m`;
-  const primary = readPrimary(pair, perMetre, series, WHAT, obstacle, settings);
+  const primary = readPrimary(pair, perMetre, series, WHAT, obstacle, settings, rule);
   const reading = WORDS[primary.reading];
   const numbers = `${name} per metre goes from ${numbersOf(perMetre, unit)}`;
   const sentences = [

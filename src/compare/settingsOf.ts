@@ -1,5 +1,5 @@
-import type { Metric } from "../metrics/index.js";
-import { fail, requireNumber, withDefaults } from "../units/index.js";
+import { CATALOGUE, type Metric } from "../metrics/index.js";
+import { fail, requireNumber, requireOneOf, withDefaults } from "../units/index.js";
 import { COMPARE_TRIALS_DEFAULTS, type CompareTrialsOptions, type Settings } from "./options.js";
 
 /** Completes and checks the options. */
@@ -12,15 +12,23 @@ export function settingsOf(options: CompareTrialsOptions): Settings {
   requireNumber("minimumStridesCorrelated", settings.minimumStridesCorrelated, { from: 2, whole: true });
   requireNumber("similarMargin", settings.similarMargin, { from: 0 });
   requireNumber("speedTolerance", settings.speedTolerance, { from: 0 });
-  const changes: unknown = settings.smallestDetectableChange;
-  if (!isRecord(changes)) {
-    fail(
-      "wrong-type",
-      `smallestDetectableChange is ${shown(changes)}; an object is needed that holds ${ENTRY} by metric id`,
-      { argument: "smallestDetectableChange" },
-    );
+  requireOneOf("speedEffect", settings.speedEffect, ["kept", "removed"]);
+  requireOneOf("method", settings.method, ["student", "bootstrap"]);
+  requireNumber("resamples", settings.resamples, { from: 100, to: 1_000_000, whole: true });
+  requireNumber("seed", settings.seed, { from: 0, to: 4294967295, whole: true });
+  for (const option of ["smallestDetectableChange", "margins", "speedEffects"] as const) {
+    const changes: unknown = settings[option];
+    if (!isRecord(changes)) {
+      fail(
+        "wrong-type",
+        `${option} is ${shown(changes)}; an object is needed that holds ${ENTRY} by metric id`,
+        {
+          argument: option,
+        },
+      );
+    }
+    for (const [id, change] of Object.entries(changes)) requireSourced(option, id, change, settings.metrics);
   }
-  for (const [id, change] of Object.entries(changes)) requireSourced(id, change, settings.metrics);
   return settings;
 }
 
@@ -52,11 +60,17 @@ function oddEntry(index: number, entry: unknown): string {
   return `metrics[${index}] is ${shown(entry)}${lacks}`;
 }
 
-function requireSourced(id: string, change: unknown, metrics: readonly Metric[]): void {
-  const argument = `smallestDetectableChange.${id}`;
-  const metric = metrics.find((entry) => entry.id === id);
+/** A metric of the catalogue that is not compared may have a change, as those of `reliability` do. */
+function requireSourced(
+  option: "smallestDetectableChange" | "margins" | "speedEffects",
+  id: string,
+  change: unknown,
+  metrics: readonly Metric[],
+): void {
+  const argument = `${option}.${id}`;
+  const metric = [...metrics, ...CATALOGUE].find((entry) => entry.id === id);
   if (metric === undefined) {
-    fail("out-of-range", `${argument}: "${id}" is none of the metrics compared`, {
+    fail("out-of-range", `${argument}: "${id}" is neither in the catalogue nor among the metrics compared`, {
       argument,
       values: { given: id, allowed: metrics.map((entry) => entry.id) },
     });
@@ -75,7 +89,10 @@ function requireSourced(id: string, change: unknown, metrics: readonly Metric[])
     );
   }
   const { value, unit, source } = change;
-  requireNumber(argument, value, { from: 0, ...(typeof unit === "string" && { unit }) });
+  requireNumber(argument, value, {
+    ...(option !== "speedEffects" && { from: 0 }),
+    ...(typeof unit === "string" && { unit }),
+  });
   if (typeof source !== "string" || source.trim() === "") {
     fail("missing-value", `${argument} names no source; a change that somebody measured needs one`, {
       argument,

@@ -24,6 +24,7 @@ export function trialDifferences(baseline: Trial, changed: Trial, settings: Sett
     speeds && only("speeds-differ", speeds.reason, pair(one.speed, other.speed)),
     speedNotStated(one, other),
     surfacesDiffer(one, other),
+    footwearDiffers(one, other),
     gradesDiffer(one, other),
     thresholdsDiffer(one, other),
     one.events.cutoff === other.events.cutoff
@@ -47,6 +48,8 @@ export function trialDifferences(baseline: Trial, changed: Trial, settings: Sett
           `the trials were analysed with versions ${one.version} and ${other.version} of the library, whose numbers may differ`,
           pair(one.version, other.version),
         ),
+    landingsDiffer(one, other),
+    dragsDiffer(one, other),
     scales === null
       ? massesDiffer(one, other)
       : only("mass-ratios-differ", scales.reason, massesOf(one, other)),
@@ -90,6 +93,40 @@ function surfacesDiffer(one: TrialSettings, other: TrialSettings): TrialDifferen
 
 function surface(value: TrialSettings["surface"]): string {
   return value === null ? "an unstated surface" : value === "belt" ? "a belt" : "the ground";
+}
+
+function footwearDiffers(one: TrialSettings, other: TrialSettings): TrialDifference | null {
+  const [before, after] = [one.footwear, other.footwear];
+  if (before === after) return null;
+  const words = (footwear: string | null) => (footwear === null ? "nothing stated" : `“${footwear}”`);
+  const message = `on the feet: ${words(before)} in the baseline, ${words(after)} in the changed trial; footwear moves impact peaks and loading rates by itself`;
+  return {
+    ...only("footwear-differs", message, pair(before, after)),
+    aside: before === null || after === null ? null : `on the feet were ${words(before)} and ${words(after)}`,
+  };
+}
+
+/** Only where both trials have distances from the centre of mass. */
+function landingsDiffer(one: TrialSettings, other: TrialSettings): TrialDifference | null {
+  const [before, after] = [one.landing, other.landing];
+  if (before === null || after === null || before.method === after.method) return null;
+  const words = { force: "found from the force", measured: "measured" };
+  return only(
+    "landing-methods-differ",
+    `the centre of mass at landing was ${words[before.method]} in the baseline and ${words[after.method]} in the changed trial, which moves touchdown and take-off distance: analyse both by one`,
+    pair(before.method, after.method),
+  );
+}
+
+function dragsDiffer(one: TrialSettings, other: TrialSettings): TrialDifference | null {
+  const [before, after] = [one.airDrag ?? 0, other.airDrag ?? 0];
+  if (relativeDifference(before, after) <= SAME) return null;
+  const [low, high] = apart(before, after);
+  return only(
+    "air-drag-differs",
+    `the work was done against ${low} N of air in the baseline and ${high} N in the changed trial, as was asked for: work and landing differ by that as well`,
+    pair(one.airDrag, other.airDrag),
+  );
 }
 
 function gradesDiffer(one: TrialSettings, other: TrialSettings): TrialDifference | null {

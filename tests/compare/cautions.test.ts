@@ -77,6 +77,8 @@ describe("what else than the technique differs", () => {
     ["library version", "versions-differ", { settings: { version: "0.0.9" } }],
     ["speed not stated", "speed-not-stated", { speed: null }],
     ["speed", "speeds-differ", { speed: 3.3 }],
+    ["footwear", "footwear-differs", { settings: { footwear: "racing shoe" } }],
+    ["drag of the air", "air-drag-differs", { settings: { airDrag: 4 } }],
   ])("%s: %s, with both values, either way round", (_, code, parts) => {
     const one = cautionsOf({}, parts).find((caution) => caution.code === code);
     const other = cautionsOf(parts, {}).find((caution) => caution.code === code);
@@ -102,6 +104,36 @@ describe("what else than the technique differs", () => {
         .join("; "),
     ).toContain(words),
   );
+  it("another footwear stated in both is said in the answer itself; stated in one alone it is a caution", () => {
+    const shoes = (footwear: string | null) => trial(1, { settings: { footwear } });
+    const both = compareTrials(shoes("racing shoe"), shoes("trail shoe"));
+    expect(both.overall.sentence).toContain("on the feet were “racing shoe” and “trail shoe”");
+    const one = compareTrials(shoes("racing shoe"), shoes(null));
+    expect(one.overall.sentence).not.toContain("racing shoe");
+    expect(one.cautions.find(({ code }) => code === "footwear-differs")?.message).toContain(
+      "“racing shoe” in the baseline, nothing stated in the changed trial",
+    );
+    expect(
+      codesOf({ settings: { footwear: "barefoot" } }, { settings: { footwear: "barefoot" } }),
+    ).not.toContain("footwear-differs");
+  });
+  it("landing found by another method is said where both trials have it", () => {
+    const landing = (method: "force" | "measured") =>
+      ({
+        settings: {
+          landing: {
+            method,
+            footLevel: 250,
+            toe: "line",
+            balance: 0,
+            margin: { touchdown: 0.01, takeOff: 0.01 },
+          } as unknown as Trial["settings"]["landing"],
+        },
+      }) satisfies TrialParts;
+    expect(codesOf(landing("force"), landing("measured"))).toContain("landing-methods-differ");
+    expect(codesOf(landing("force"), landing("force"))).not.toContain("landing-methods-differ");
+    expect(codesOf(landing("force"), {})).not.toContain("landing-methods-differ");
+  });
   it("both thresholds are said, and there is none for both", () => {
     const comparison = compareTrials(trial(1), trial(2, { settings: events(25) }));
     expect(comparison.settings.threshold).toBeNull();

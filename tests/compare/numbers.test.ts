@@ -41,6 +41,18 @@ describe.each(names)("SciPy and NumPy: %s", (id) => {
     close(found.baseline.interval?.low ?? Number.NaN, expected["mean0.95"][0] as number, scale);
     close(found.changed.interval?.high ?? Number.NaN, expected["mean0.95"][3] as number, scale);
     close(found.smallestDetectableChange.value, expected.smallestDetectableChange, scale);
+    close(found.margin.value, expected.margin, scale);
+    expect(found.noRiseBeyondMargin).toBe((expected["interval0.99"][1] as number) < expected.margin);
+  });
+  it("drift by the straight line, and its interval", () => {
+    const drift = metric(id).drift;
+    const scale = perStep.baseline[1] as number;
+    [drift?.baseline, drift?.changed].forEach((found, k) => {
+      const expected = perStep.drift[k] as number[];
+      close(found?.change ?? Number.NaN, expected[0] as number, scale);
+      close(found?.interval?.low ?? Number.NaN, expected[1] as number, scale);
+      close(found?.interval?.high ?? Number.NaN, expected[2] as number, scale);
+    });
   });
   it("Hedges' g", () => expect(metric(id).effectSize).toBeCloseTo(perStep.effectSize, 9));
   it("normalised difference and interval", () => {

@@ -1,11 +1,11 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { type Comparison, compareTrials } from "../../src/compare/index.js";
+import { type Comparison, compareTrials, type MetricComparison } from "../../src/compare/index.js";
 import { CATALOGUE } from "../../src/metrics/index.js";
 import { type Strides, TYPICAL, trialOf, typicalStrides } from "./trialOf.js";
 
 const metrics = CATALOGUE.filter(({ id }) => id in TYPICAL);
-const settings = { metrics };
+const settings = { metrics, resamples: 400 };
 
 /** Two trials of 20 to 50 strides with changes of up to 15 % either way and a correlation of up to `most`. */
 const trialsUpTo = (most: number) =>
@@ -27,6 +27,10 @@ const trialsUpTo = (most: number) =>
     }));
 const trials = trialsUpTo(0.6);
 
+const pooledDeviation = ({ baseline: one, changed: other }: MetricComparison) =>
+  Math.sqrt(
+    ((one.n - 1) * (one.sd ?? 0) ** 2 + (other.n - 1) * (other.sd ?? 0) ** 2) / (one.n + other.n - 2),
+  );
 const MIRRORED: Readonly<Record<string, string>> = { lower: "higher", higher: "lower" };
 const compare = (baseline: Strides, changed: Strides) =>
   compareTrials(trialOf(baseline), trialOf(changed), settings);
@@ -62,6 +66,16 @@ it("swapping the trials mirrors: lower and higher, differences, intervals, effec
         ).toBeLessThan(1e-12);
         expect(Math.abs(metric.interval.low + (other?.interval.high ?? 0)) / scale).toBeLessThan(1e-12);
         expect((metric.effectSize ?? 0) + (other?.effectSize ?? 0)).toBeCloseTo(0, 9);
+        const smallest = metric.smallestDetectableChange.value;
+        expect((other?.smallestDetectableChange.value ?? 0) / smallest).toBeCloseTo(1, 9);
+        expect(other?.drift?.baseline).toEqual(metric.drift?.changed);
+        expect(other?.drift?.changed).toEqual(metric.drift?.baseline);
+        // Other blocks are drawn, so that the bootstrap's interval mirrors to a share of its width.
+        const [there1, back1] = [metric.bootstrapInterval, other?.bootstrapInterval];
+        if (there1 === undefined || back1 === undefined) throw new Error("no bootstrap interval");
+        expect(there1.low).toBeLessThan(there1.high);
+        expect(back1.low).toBeLessThanOrEqual(-metric.difference);
+        expect(back1.high).toBeGreaterThanOrEqual(-metric.difference);
       });
     }),
     { numRuns: 150 },
@@ -76,7 +90,14 @@ it("scaling every load of both trials by a constant changes no reading and no sh
       expect(other.overall.reading).toBe(one.overall.reading);
       expect(other.overall.toSettle).toEqual(one.overall.toSettle);
       expect(other.work.reading).toBe(one.work.reading);
-      one.metrics.forEach(({ percent, effectSize }, k) => {
+      one.metrics.forEach(({ percent, effectSize, noRiseBeyondMargin, drift, bootstrapInterval }, k) => {
+        const scaled = other.metrics[k];
+        expect(scaled?.noRiseBeyondMargin).toBe(noRiseBeyondMargin);
+        expect(scaled?.drift?.baseline.counts).toBe(drift?.baseline.counts);
+        expect(scaled?.drift?.changed.counts).toBe(drift?.changed.counts);
+        expect(
+          (scaled?.bootstrapInterval?.low ?? 0) / 10 ** power / (bootstrapInterval?.low ?? 1),
+        ).toBeCloseTo(1, 6);
         expect(other.metrics[k]?.percent).toBeCloseTo(percent ?? Number.NaN, 6);
         expect(other.metrics[k]?.effectSize).toBeCloseTo(effectSize ?? Number.NaN, 6);
       });
@@ -114,7 +135,11 @@ it("a reading keeps its rule: the 99 % interval's side, the smallest change, the
         if (found === undefined || sentence.includes("too few strides")) continue;
         const { low, high } = found.readingInterval;
         const smallest = found.smallestDetectableChange.value;
-        const margin = Math.max(smallest, 0.1 * found.baseline.mean);
+        const margin = found.margin.value;
+        const floor = 0.8 * pooledDeviation(found);
+        expect(margin / Math.max(floor, 0.1 * found.baseline.mean)).toBeCloseTo(1, 9);
+        expect(smallest).toBeGreaterThanOrEqual(floor * (1 - 1e-12));
+        expect(found.noRiseBeyondMargin).toBe(high < margin);
         if (reading === "lower") expect(high < 0 && -found.difference > smallest).toBe(true);
         if (reading === "higher") expect(low > 0 && found.difference > smallest).toBe(true);
         if (reading === "similar") expect(low > -margin && high < margin).toBe(true);

@@ -295,18 +295,56 @@ describe("what stands in the way of a reading", () => {
 });
 
 describe("the limits of a reading", () => {
-  const spread = (centre: number, size: number) =>
-    Array.from({ length: 40 }, (_, i) => centre + (i % 2 === 0 ? size : -size));
+  const spread = (centre: number, size: number, n = 40) =>
+    Array.from({ length: n }, (_, i) => centre + (i % 2 === 0 ? size : -size));
   const vertical = (one: number[], other: number[], options: CompareTrialsOptions = {}) =>
     compareTrials(trialOf({ peakVerticalForce: one }), trialOf({ peakVerticalForce: other }), {
       metrics: [metricById("peakVerticalForce")],
       ...options,
     }).components[0]?.reading;
   it("0.8 of the pooled stride SD must be exceeded, however sure the difference is", () => {
-    // SD 20 √(40/39) = 20.3 N, so 16.2 N; the 99 % interval is ±12 N wide.
-    expect(vertical(spread(1600, 20), spread(1600 - 15.5, 20))).toBe("similar");
-    expect(vertical(spread(1600, 20), spread(1600 - 17, 20))).toBe("lower");
-    expect(vertical(spread(1600, 20), spread(1600 + 17, 20))).toBe("higher");
+    // SD 20 √(160/159) = 20.1 N, so 16.1 N; the 99 % interval is ±5.8 N wide.
+    expect(vertical(spread(1600, 20, 160), spread(1600 - 15.5, 20, 160))).toBe("similar");
+    expect(vertical(spread(1600, 20, 160), spread(1600 - 17, 20, 160))).toBe("lower");
+    expect(vertical(spread(1600, 20, 160), spread(1600 + 17, 20, 160))).toBe("higher");
+  });
+  it("the 99 % interval must be clear of zero by 0.4 of the pooled stride SD", () => {
+    // 40 strides: ±12.0 N and 8.1 N.
+    expect(vertical(spread(1600, 20), spread(1600 - 19.5, 20))).toBe("similar");
+    expect(vertical(spread(1600, 20), spread(1600 - 20.5, 20))).toBe("lower");
+    const found = compareTrials(
+      trialOf({ peakVerticalForce: spread(1600, 20) }),
+      trialOf({ peakVerticalForce: spread(1580, 20) }),
+    ).metrics.find(({ id }) => id === "peakVerticalForce");
+    expect(found?.smallestDetectableChange.source).toBe(
+      "the reach of the 99 % interval and 0.4 of the pooled standard deviation of strides",
+    );
+  });
+  it("what thirds of the same trial differ by must be exceeded", () => {
+    const steps = (centre: number, rise: number) =>
+      spread(centre, 40, 60).map((value, i) => value + rise * Math.floor(i / 20));
+    // Thirds 20 N apart: SD of their means 20 N, so 4.604 × 20 √(2/3) = 75.2 N.
+    const found = (by: number) =>
+      compareTrials(
+        trialOf({ peakVerticalForce: steps(1600, 20) }),
+        trialOf({ peakVerticalForce: steps(1600 - by, 20) }),
+        { metrics: [metricById("peakVerticalForce")] },
+      );
+    const change = found(74).metrics[0]?.smallestDetectableChange;
+    expect(change?.value).toBeCloseTo(4.604095 * 20 * Math.sqrt(2 / 3), 4);
+    expect(change?.source).toBe("what thirds of the same trial differ by, at 99 %");
+  });
+  it("a straight drift of whatever size in both trials, from a common start, is never read by itself", () => {
+    const line = (change: number) =>
+      Array.from({ length: 60 }, (_, i) => 1600 + (change * i) / 59 + (i % 2 === 0 ? 1 : -1));
+    for (const [one, other] of [
+      [300, -300],
+      [300, 0],
+      [0, -200],
+      [100, 400],
+    ] as const) {
+      expect(["similar", "unsettled"]).toContain(vertical(line(one), line(other)));
+    }
   });
   it("a sourced smallest detectable change takes its place: in the metric's unit, in per cent, in body weights", () => {
     const sourced = (value: number, unit: string) => ({

@@ -50,6 +50,7 @@ export function trialOf(strides: Strides, parts: TrialParts = {}): Trial {
       gravity: 9.80665,
       speed,
       surface: "belt",
+      footwear: null,
       grade: 0,
       filter: { cutoff: 50, order: 4 },
       landing: null,
