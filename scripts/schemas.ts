@@ -1,5 +1,8 @@
 import { writeFileSync } from "node:fs";
 import { COMPARISON_SHAPE } from "../src/exchange/comparisonShape.js";
+import { RELIABILITY_SHAPE } from "../src/exchange/reliabilityShape.js";
+import { RUNNERS_SHAPE } from "../src/exchange/runnersShape.js";
+import { SESSIONS_SHAPE } from "../src/exchange/sessionsShape.js";
 import { TRIAL_SHAPE } from "../src/exchange/trialShape.js";
 import { schemaOf } from "../tests/exchange/schemaOf.js";
 
@@ -17,5 +20,29 @@ write(
     { file: "src/compare/comparison.ts", type: "Comparison" },
     COMPARISON_SHAPE,
     "urn:gait-kinetics:comparison:1",
+  ),
+);
+write(
+  "reliability",
+  schemaOf(
+    { file: "src/compare/reliability/reliabilityResult.ts", type: "Reliability" },
+    RELIABILITY_SHAPE,
+    "urn:gait-kinetics:reliability:1",
+  ),
+);
+write(
+  "runners",
+  schemaOf(
+    { file: "src/compare/runners/runnersComparison.ts", type: "RunnersComparison" },
+    RUNNERS_SHAPE,
+    "urn:gait-kinetics:runners:1",
+  ),
+);
+write(
+  "sessions",
+  schemaOf(
+    { file: "src/compare/sessions/sessionSeries.ts", type: "SessionSeries" },
+    SESSIONS_SHAPE,
+    "urn:gait-kinetics:sessions:1",
   ),
 );

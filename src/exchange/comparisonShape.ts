@@ -1,8 +1,11 @@
 import type {
+  Alternative,
   ComparedTrial,
   ComparedValues,
   Comparison,
+  ComponentName,
   ComponentReading,
+  Drift,
   OverallComparison,
   SmallestDetectableChange,
 } from "../compare/index.js";
@@ -14,6 +17,7 @@ import {
   FROM_ZERO,
   FROM_ZERO_OR_NULL,
   INTERVAL,
+  INTERVAL_OR_NULL,
   NUMBER,
   NUMBER_OR_NULL,
   SHARE,
@@ -40,9 +44,24 @@ const VALUES: FieldsShape<ComparedValues> = {
     interval: INTERVAL,
     readingInterval: INTERVAL,
     smallestDetectableChange: SMALLEST_CHANGE,
+    margin: SMALLEST_CHANGE,
+    noRiseBeyondMargin: { kind: "or null", value: TRUTH },
   },
   maybe: {},
 };
+
+const DRIFT: Shape<Drift> = {
+  kind: "fields",
+  always: { change: NUMBER, interval: INTERVAL_OR_NULL, counts: TRUTH },
+  maybe: {},
+};
+
+const COMPONENT: WordsShape<ComponentName> = {
+  kind: "words",
+  words: { vertical: true, anteroposterior: true, mediolateral: true },
+};
+
+const COMPONENTS: Shape<readonly ComponentName[]> = { kind: "list", of: COMPONENT };
 
 const READING: WordsShape<ComponentReading> = {
   kind: "words",
@@ -64,7 +83,39 @@ const TRIAL: Shape<ComparedTrial> = {
 
 const BY_READING: Shape<OverallComparison["perKilometre"]> = {
   kind: "fields",
-  always: { lower: TEXTS, higher: TEXTS, unsettled: TEXTS },
+  always: { lower: COMPONENTS, higher: COMPONENTS, unsettled: COMPONENTS },
+  maybe: {},
+};
+
+const ALTERNATIVE: Shape<Alternative> = {
+  kind: "fields",
+  always: {
+    id: TEXT,
+    name: TEXT,
+    sentence: TEXT,
+    effects: {
+      kind: "list",
+      of: {
+        kind: "fields",
+        always: {
+          metric: { kind: "or null", value: TEXT },
+          quantity: TEXT,
+          kind: { kind: "words", words: { load: true, cost: true, motion: true } },
+          direction: { kind: "words", words: { lower: true, higher: true, unclear: true } },
+          finding: TEXT,
+          source: TEXT,
+        },
+        maybe: {
+          estimate: {
+            kind: "fields",
+            always: { unit: TEXT, from: NUMBER, low: NUMBER, high: NUMBER },
+            maybe: {},
+          },
+        },
+      },
+    },
+    sources: TEXTS,
+  },
   maybe: {},
 };
 
@@ -77,6 +128,21 @@ export const COMPARISON_SHAPE: FieldsShape<Comparison> = {
       kind: "fields",
       always: {
         version: TEXT,
+        design: {
+          kind: "fields",
+          always: {
+            kind: {
+              kind: "words",
+              words: { "one trial each": true, "baseline again": true, "several trials": true },
+            },
+            baselineTrials: COUNT,
+            changedTrials: COUNT,
+            variation: TEXT,
+          },
+          maybe: {},
+        },
+        method: { kind: "words", words: { student: true, bootstrap: true } },
+        bootstrap: { kind: "fields", always: { resamples: COUNT, seed: COUNT }, maybe: {} },
         shownLevel: SHARE,
         readingLevel: SHARE,
         interval: TEXT,
@@ -86,8 +152,11 @@ export const COMPARISON_SHAPE: FieldsShape<Comparison> = {
         minimumStridesCorrelated: COUNT,
         correlatedAbove: NUMBER,
         smallestDetectableShare: FROM_ZERO,
+        slowDriftShare: FROM_ZERO,
+        thirdsLevel: SHARE,
         similarMargin: FROM_ZERO,
         speedTolerance: FROM_ZERO,
+        speedEffect: { kind: "words", words: { kept: true, removed: true } },
         massRatioTolerance: FROM_ZERO,
         leastMeanForPercent: FROM_ZERO,
         threshold: NUMBER_OR_NULL,
@@ -102,13 +171,7 @@ export const COMPARISON_SHAPE: FieldsShape<Comparison> = {
       of: {
         kind: "fields",
         always: {
-          baseline: SPREAD,
-          changed: SPREAD,
-          difference: NUMBER,
-          percent: NUMBER_OR_NULL,
-          interval: INTERVAL,
-          readingInterval: INTERVAL,
-          smallestDetectableChange: SMALLEST_CHANGE,
+          ...VALUES.always,
           id: TEXT,
           unit: TEXT,
           effectSize: NUMBER_OR_NULL,
@@ -117,6 +180,13 @@ export const COMPARISON_SHAPE: FieldsShape<Comparison> = {
           normalised: {
             kind: "fields",
             always: { unit: TEXT, difference: NUMBER, interval: INTERVAL },
+            maybe: {},
+          },
+          bootstrapInterval: INTERVAL,
+          drift: { kind: "fields", always: { baseline: DRIFT, changed: DRIFT }, maybe: {} },
+          speedAlone: {
+            kind: "fields",
+            always: { difference: NUMBER, source: TEXT, takenOff: TRUTH },
             maybe: {},
           },
           perKilometre: VALUES,
@@ -129,10 +199,7 @@ export const COMPARISON_SHAPE: FieldsShape<Comparison> = {
       of: {
         kind: "fields",
         always: {
-          component: {
-            kind: "words",
-            words: { vertical: true, anteroposterior: true, mediolateral: true },
-          },
+          component: COMPONENT,
           metric: { kind: "or null", value: TEXT },
           moreLoad: {
             kind: "or null",
@@ -157,9 +224,9 @@ export const COMPARISON_SHAPE: FieldsShape<Comparison> = {
           words: { shifted: true, reduced: true, raised: true, unsettled: true, "no clear change": true },
         },
         sentence: TEXT,
-        lower: TEXTS,
-        higher: TEXTS,
-        unsettled: TEXTS,
+        lower: COMPONENTS,
+        higher: COMPONENTS,
+        unsettled: COMPONENTS,
         perKilometre: BY_READING,
       },
       maybe: { toSettle: TEXTS },
@@ -177,19 +244,14 @@ export const COMPARISON_SHAPE: FieldsShape<Comparison> = {
         perMetre: {
           kind: "fields",
           always: {
-            baseline: SPREAD,
-            changed: SPREAD,
-            difference: NUMBER,
-            percent: NUMBER_OR_NULL,
-            interval: INTERVAL,
-            readingInterval: INTERVAL,
-            smallestDetectableChange: SMALLEST_CHANGE,
+            ...VALUES.always,
             unit: TEXT,
           },
           maybe: {},
         },
       },
     },
+    alternatives: { kind: "list", of: ALTERNATIVE },
     cautions: CAUTIONS,
   },
   maybe: {},

@@ -1,7 +1,11 @@
 export { metricsToCsv } from "./metricsToCsv.js";
 export { readComparison } from "./readComparison.js";
 export { readJson } from "./readJson.js";
+export { readReliability } from "./readReliability.js";
+export { readRunners } from "./readRunners.js";
+export { readSessions } from "./readSessions.js";
 export { readTrial } from "./readTrial.js";
+export type { Result } from "./result.js";
 export { stepsToCsv } from "./stepsToCsv.js";
 export { summaryToCsv } from "./summaryToCsv.js";
 export { writeJson } from "./writeJson.js";

@@ -1,14 +1,13 @@
-import type { Comparison } from "../compare/index.js";
-import type { Trial } from "../trial/index.js";
 import { fail } from "../units/index.js";
 import { findProblem } from "./findProblem.js";
+import type { Result } from "./result.js";
 import { SCHEMAS, shapeOf } from "./shapeOf.js";
 
 /** Deepest nesting of lists and objects that is read; a result reaches 7. */
 export const DEEPEST_NESTING = 32;
 
 /**
- * Reads a trial or a comparison from JSON and checks every field of it by its schema.
+ * Reads a result (a trial, a comparison, a reliability, runners, sessions) from JSON and checks every field of it by its schema.
  *
  * Units: those of the result: SI, or the unit named beside a metric.
  * Limits: an unknown field, an unknown version of a schema and a number out of the schema's bounds are refused, and so
@@ -16,14 +15,14 @@ export const DEEPEST_NESTING = 32;
  * `JSON.parse`. That the numbers belong together (a mean inside its interval) is not checked.
  * Source: format of this library; JSON by RFC 8259.
  * @param text - The file's text; a byte order mark passes.
- * @returns The result; `schema` tells which of the two it is.
+ * @returns The result; `schema` tells which it is.
  * @throws GaitKineticsError `unreadable-file`: no JSON, another schema, or a field that the schema does not allow, whose
  * path is in `where`; `wrong-type`: no text.
  * @example
  * readJson(writeJson(trial)).schema // "gait-kinetics/trial/1"
  * readJson('{"schema":"gait-kinetics/trial/2"}') // throws unreadable-file
  */
-export function readJson(text: string): Trial | Comparison {
+export function readJson(text: string): Result {
   if (typeof text !== "string") {
     fail("wrong-type", `text is ${typeof text}; a string is needed (decode bytes with TextDecoder)`, {
       argument: "text",
@@ -38,7 +37,7 @@ export function readJson(text: string): Trial | Comparison {
   if (problem !== null) {
     fail("unreadable-file", problem.message, { where: problem.where, values: problem.values });
   }
-  return value as Trial | Comparison;
+  return value as Result;
 }
 
 /** Some engines' parsers call themselves at each level, and end with the stack. */
@@ -89,7 +88,7 @@ function refuseSchema(value: unknown): never {
     typeof value === "object" && value !== null && Object.hasOwn(value, "schema")
       ? (value as { readonly schema: unknown }).schema
       : undefined;
-  const known = allowed.join(" and ");
+  const known = allowed.join(", ");
   if (typeof given !== "string") {
     fail("unreadable-file", `the text names no schema; this version reads ${known}`, {
       where: "schema",

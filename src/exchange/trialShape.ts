@@ -120,6 +120,7 @@ export const TRIAL_SHAPE: FieldsShape<Trial> = {
         gravity: FROM_ZERO,
         speed: FROM_ZERO_OR_NULL,
         surface: { kind: "or null", value: { kind: "words", words: { ground: true, belt: true } } },
+        footwear: { kind: "or null", value: TEXT },
         grade: NUMBER,
         filter: FILTER,
         landing: {

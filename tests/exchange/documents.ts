@@ -1,5 +1,5 @@
 import { demoNumbers } from "../../scripts/numbers/demoNumbers.js";
-import { compareTrials } from "../../src/compare/index.js";
+import { compareRunners, compareSessions, compareTrials, reliability } from "../../src/compare/index.js";
 import { toGroundReaction } from "../../src/force/index.js";
 import type { Recording } from "../../src/recording/index.js";
 import { demoRecordings } from "../../src/synthetic/index.js";
@@ -36,4 +36,42 @@ export const TRIALS = {
 export const COMPARISONS = {
   whole: demo.comparison,
   vertical: compareTrials(vertical[0], vertical[1]),
+} as const;
+
+/** The same of how well trials repeat: of one runner, and of two. */
+export const RELIABILITIES = {
+  oneRunner: reliability([vertical[0], vertical[1]]),
+  twoRunners: reliability([
+    { runner: "1", trials: [demo.trial, demo.trial] },
+    { runner: "2", trials: vertical },
+  ]),
+} as const;
+
+/** The same of runners, paired and in groups. */
+export const RUNNERS = {
+  paired: compareRunners(
+    ["1", "2"].map((runner) => ({ runner, baseline: { ...demo.trial }, changed: { ...demo.trial } })),
+  ),
+  groups: compareRunners({
+    baseline: [
+      { runner: "1", trials: vertical[0] },
+      { runner: "2", trials: { ...vertical[1] } },
+    ],
+    changed: [
+      { runner: "3", trials: [{ ...vertical[0] }, { ...vertical[1] }] },
+      { runner: "4", trials: { ...vertical[1] } },
+    ],
+  }),
+} as const;
+
+/** The same of sessions, with and without a baseline. */
+export const SESSIONS = {
+  whole: compareSessions(
+    [1, 2, 3, 4].map((month) => ({
+      name: `month ${month}`,
+      trials: { ...(month === 4 ? vertical[1] : vertical[0]) },
+    })),
+    { baselineSessions: 3 },
+  ),
+  without: compareSessions([{ name: "one", trials: vertical[0] }]),
 } as const;

@@ -1,12 +1,15 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { COMPARISON_SHAPE } from "../../src/exchange/comparisonShape.js";
-import { readComparison, readJson, readTrial, writeJson } from "../../src/exchange/index.js";
+import { readComparison, readJson, readReliability, readTrial, writeJson } from "../../src/exchange/index.js";
+import { RELIABILITY_SHAPE } from "../../src/exchange/reliabilityShape.js";
+import { RUNNERS_SHAPE } from "../../src/exchange/runnersShape.js";
+import { SESSIONS_SHAPE } from "../../src/exchange/sessionsShape.js";
 import { TRIAL_SHAPE } from "../../src/exchange/trialShape.js";
 import type { Trial } from "../../src/trial/index.js";
 import { isGaitKineticsError } from "../../src/units/index.js";
 import { arbitraryOf } from "./arbitraryOf.js";
-import { COMPARISONS, TRIALS } from "./documents.js";
+import { COMPARISONS, RELIABILITIES, TRIALS } from "./documents.js";
 
 const DOCUMENTS = [...Object.values(TRIALS), ...Object.values(COMPARISONS)];
 
@@ -33,6 +36,9 @@ describe("writeJson and readJson", () => {
   it.each([
     ["trial", TRIAL_SHAPE],
     ["comparison", COMPARISON_SHAPE],
+    ["reliability", RELIABILITY_SHAPE],
+    ["comparison of runners", RUNNERS_SHAPE],
+    ["series of sessions", SESSIONS_SHAPE],
   ])("property: any %s comes back as written, and is written again in the same bytes", (_, shape) =>
     fc.assert(
       fc.property(arbitraryOf(shape), (document) => {
@@ -156,7 +162,7 @@ describe("readJson refuses", () => {
       "another version",
       replaced("trial/1", "trial/2"),
       "schema",
-      /"gait-kinetics\/trial\/2"; this version reads gait-kinetics\/trial\/1 and/,
+      /"gait-kinetics\/trial\/2"; this version reads gait-kinetics\/trial\/1, /,
     ],
     ["an inherited name for a schema", '{"schema":"toString"}', "schema", /"toString"/],
     ["no schema", "{}", "schema", /names no schema/],
@@ -195,6 +201,10 @@ describe("readJson refuses", () => {
     expect(readComparison(comparison).schema).toBe("gait-kinetics/comparison/1");
     expect(() => readTrial(comparison)).toThrow(/holds a comparison; a trial is needed/);
     expect(() => readComparison(text)).toThrow(/holds a trial; a comparison is needed/);
+    const repeats = writeJson(RELIABILITIES.twoRunners);
+    expect(readReliability(repeats)).toEqual(rounded(RELIABILITIES.twoRunners));
+    expect(() => readReliability(text)).toThrow(/holds a trial; a reliability is needed/);
+    expect(() => readTrial(repeats)).toThrow(/holds a reliability; a trial is needed/);
   });
 });
 

@@ -4,10 +4,13 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { COMPARISON_SHAPE } from "../../src/exchange/comparisonShape.js";
 import { readJson, writeJson } from "../../src/exchange/index.js";
+import { RELIABILITY_SHAPE } from "../../src/exchange/reliabilityShape.js";
+import { RUNNERS_SHAPE } from "../../src/exchange/runnersShape.js";
+import { SESSIONS_SHAPE } from "../../src/exchange/sessionsShape.js";
 import { TRIAL_SHAPE } from "../../src/exchange/trialShape.js";
 import { isGaitKineticsError } from "../../src/units/index.js";
 import { arbitraryOf } from "./arbitraryOf.js";
-import { COMPARISONS, TRIALS } from "./documents.js";
+import { COMPARISONS, RELIABILITIES, RUNNERS, SESSIONS, TRIALS } from "./documents.js";
 import { type Schema, schemaOf } from "./schemaOf.js";
 
 const published = (name: string): Schema =>
@@ -25,6 +28,24 @@ const KINDS = {
     shape: COMPARISON_SHAPE,
     declared: { file: "src/compare/comparison.ts", type: "Comparison" },
     documents: Object.values(COMPARISONS).map(writeJson),
+  },
+  reliability: {
+    schema: published("reliability"),
+    shape: RELIABILITY_SHAPE,
+    declared: { file: "src/compare/reliability/reliabilityResult.ts", type: "Reliability" },
+    documents: Object.values(RELIABILITIES).map(writeJson),
+  },
+  runners: {
+    schema: published("runners"),
+    shape: RUNNERS_SHAPE,
+    declared: { file: "src/compare/runners/runnersComparison.ts", type: "RunnersComparison" },
+    documents: Object.values(RUNNERS).map(writeJson),
+  },
+  sessions: {
+    schema: published("sessions"),
+    shape: SESSIONS_SHAPE,
+    declared: { file: "src/compare/sessions/sessionSeries.ts", type: "SessionSeries" },
+    documents: Object.values(SESSIONS).map(writeJson),
   },
 } as const;
 
@@ -87,71 +108,75 @@ const PIECES = [
   '"lower"',
 ];
 
-describe.each(["trial", "comparison"] as const)("the schema of a %s", (kind) => {
-  const { schema, shape, declared, documents } = KINDS[kind];
-  const validate = ajv.compile(schema);
-  const agree = (text: string): boolean => {
-    const verdict = validate(JSON.parse(text));
-    // Another schema's name makes it another kind of document for the check, and none for this schema.
-    expect({ text: text.slice(0, 300), read: isRead(text) }).toEqual({
-      text: text.slice(0, 300),
-      read: verdict,
+describe.each(["trial", "comparison", "reliability", "runners", "sessions"] as const)(
+  "the schema of a %s",
+  (kind) => {
+    const { schema, shape, declared, documents } = KINDS[kind];
+    const validate = ajv.compile(schema);
+    const agree = (text: string): boolean => {
+      const verdict = validate(JSON.parse(text));
+      // Another schema's name makes it another kind of document for the check, and none for this schema.
+      expect({ text: text.slice(0, 300), read: isRead(text) }).toEqual({
+        text: text.slice(0, 300),
+        read: verdict,
+      });
+      return verdict;
+    };
+
+    it("says what the TypeScript type says: every field, its bounds, its description", () => {
+      expect(schema).toEqual(schemaOf(declared, shape, `urn:gait-kinetics:${kind}:1`));
     });
-    return verdict;
-  };
 
-  it("says what the TypeScript type says: every field, its bounds, its description", () => {
-    expect(schema).toEqual(schemaOf(declared, shape, `urn:gait-kinetics:${kind}:1`));
-  });
+    it("takes what the library computes", () => {
+      for (const text of documents) {
+        validate(JSON.parse(text));
+        expect(validate.errors).toBeNull();
+      }
+    });
 
-  it("takes what the library computes", () => {
-    for (const text of documents) {
-      validate(JSON.parse(text));
-      expect(validate.errors).toBeNull();
-    }
-  });
+    it("property: takes whatever the library's check takes", () =>
+      fc.assert(
+        fc.property(arbitraryOf(shape), (document) => {
+          expect(agree(writeJson(document as never))).toBe(true);
+        }),
+        { numRuns: 200, seed: 6 },
+      ));
 
-  it("property: takes whatever the library's check takes", () =>
-    fc.assert(
-      fc.property(arbitraryOf(shape), (document) => {
-        expect(agree(writeJson(document as never))).toBe(true);
-      }),
-      { numRuns: 200, seed: 6 },
-    ));
+    it("property: a document with one value changed, added or gone is refused by both or by neither", () => {
+      let refused = 0;
+      fc.assert(
+        fc.property(fc.nat(), fc.nat(), fc.constantFrom(...PIECES), (which, place, piece) => {
+          const text = documents[which % documents.length] as string;
+          const paths = [...pathsOf(JSON.parse(text))];
+          if (!agree(patched(text, paths[place % paths.length] as readonly string[], piece))) refused++;
+        }),
+        { numRuns: 1000, seed: 7 },
+      );
+      expect(refused).toBeGreaterThan(300);
+    });
 
-  it("property: a document with one value changed, added or gone is refused by both or by neither", () => {
-    let refused = 0;
-    fc.assert(
-      fc.property(fc.nat(), fc.nat(), fc.constantFrom(...PIECES), (which, place, piece) => {
-        const text = documents[which % documents.length] as string;
-        const paths = [...pathsOf(JSON.parse(text))];
-        if (!agree(patched(text, paths[place % paths.length] as readonly string[], piece))) refused++;
-      }),
-      { numRuns: 1000, seed: 7 },
-    );
-    expect(refused).toBeGreaterThan(300);
-  });
-
-  it("refuses every object of a real document with one field gone, where it needs it, or one too many", () => {
-    const text = documents[0] as string;
-    const kinds = new Set<string>();
-    let refused = 0;
-    for (const path of pathsOf(JSON.parse(text))) {
-      // One of each kind: entries of a list and values by name are alike.
-      const name = path
-        .map((part) => (/^\d+$/.test(part) ? "#" : part))
-        .join(".")
-        .replace(/(values|metrics)\.[a-zA-Z]+/, "$1.#");
-      if (kinds.has(name) || path.length === 0) continue;
-      kinds.add(name);
-      if (!agree(patched(text, path, ""))) refused++;
-      agree(patched(text, [...path.slice(0, -1), "surplus"], "1"));
-      agree(patched(text, [...path.slice(0, -1), "constructor"], "1"));
-    }
-    expect(kinds.size).toBeGreaterThan(70);
-    expect(refused).toBeGreaterThan(50);
-  });
-});
+    it("refuses every object of a real document with one field gone, where it needs it, or one too many", () => {
+      const text = documents[0] as string;
+      const kinds = new Set<string>();
+      let refused = 0;
+      for (const path of pathsOf(JSON.parse(text))) {
+        // One of each kind: entries of a list and values by name are alike.
+        const name = path
+          .map((part) => (/^\d+$/.test(part) ? "#" : part))
+          .join(".")
+          .replace(/(values|metrics)\.[a-zA-Z]+/, "$1.#");
+        if (kinds.has(name) || path.length === 0) continue;
+        kinds.add(name);
+        if (!agree(patched(text, path, ""))) refused++;
+        agree(patched(text, [...path.slice(0, -1), "surplus"], "1"));
+        agree(patched(text, [...path.slice(0, -1), "constructor"], "1"));
+      }
+      // A series of sessions has the fewest fields: 53.
+      expect(kinds.size).toBeGreaterThan(kind === "sessions" ? 50 : 70);
+      expect(refused).toBeGreaterThan(kind === "sessions" ? 40 : 50);
+    });
+  },
+);
 
 it("neither schema takes the other's document", () => {
   expect(

@@ -53,6 +53,8 @@ const values = (mean: number): Omit<MetricComparison, "id" | "unit" | "effectSiz
   interval: { low: -0.15 * mean, high: -0.05 * mean, level: 0.95 },
   readingInterval: { low: -0.2 * mean, high: -0.01 * mean, level: 0.99 },
   smallestDetectableChange: { value: 0.02 * mean, source: 'own table, "day to day"; =SUM(A1)' },
+  margin: { value: 0.1 * mean, source: "10 % of the baseline's mean, a judgement" },
+  noRiseBeyondMargin: true,
 });
 
 /** A comparison with invented numbers, sources with commas and quotes, and one with a line end that begins a formula. */
