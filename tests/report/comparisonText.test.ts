@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { comparisonText } from "../../src/report/index.js";
-import { compared, exampleComparison } from "./examples.js";
+import { compared, exampleAlternative, exampleComparison, exampleCurves } from "./examples.js";
 
 const widest = (text: string) => Math.max(...text.split("\n").map((line) => [...line].length));
 
@@ -43,8 +43,72 @@ describe("a comparison as text", () => {
   });
 
   it("does not repeat the metrics that speak for a component", () => {
-    expect(lines.filter((line) => /^ {2}Peak vertical force/.test(line))).toEqual([]);
+    const others = lines.slice(lines.findIndex((line) => line.startsWith("All other metrics")));
+    expect(others.length).toBeLessThan(lines.length);
+    expect(others.filter((line) => /^ {2}Peak vertical force/.test(line))).toEqual([]);
   });
+});
+
+describe("what the readings rest on, and what else is said", () => {
+  const own = exampleComparison();
+  const [first, ...rest] = own.metrics;
+  const drift = (change: number, counts: boolean) => ({
+    change,
+    interval: { low: change - 5, high: change + 5, level: 0.99 },
+    counts,
+  });
+  const text = comparisonText(
+    {
+      ...own,
+      metrics: [
+        {
+          ...first!,
+          bootstrapInterval: { low: -125, high: -90.4, level: 0.99 },
+          drift: { baseline: drift(3, false), changed: drift(-21.4, true) },
+          speedAlone: { difference: 25.7, source: "a study of speed", takenOff: false },
+        },
+        ...rest,
+      ],
+      alternatives: [exampleAlternative()],
+    },
+    { curves: [exampleCurves()] },
+  );
+  const flat = text.replace(/\s+/g, " ");
+
+  it("puts the interval of the reading in the lead, behind the answer", () =>
+    expect(text).toMatch(/^The 99 % intervals are: vertical -7\.1 to -5\.4 %, anteroposterior \+12\.4 to/m));
+  it("shows both intervals, the smallest detectable change, the margin and whether a rise is ruled out", () =>
+    expect(text).toMatch(/^ {2}Peak vertical force, N +-121 to -93 +-125 to -90 +11 +171 +yes$/m));
+  it("shows drift within both trials, and which counts", () => {
+    expect(flat).toContain(
+      "Peak vertical force, N: +3 (-2 to +8) within the baseline, -21 (-26 to -16), counts within the changed trial, with 99 % intervals.",
+    );
+  });
+  it("says what the difference in speed alone would do, and that it is still in", () =>
+    expect(flat).toContain(
+      "the difference in speed alone would do +25.70 N, +1.5 % (a study of speed); it is still in the difference.",
+    ));
+  it("names clusters of whole curves in per cent of stance and in ms", () =>
+    expect(flat).toContain(
+      "Vertical force, left foot: 40.2 to 61.7 % of stance (101 to 154 ms): on average -0.120 BW, largest at 50 % (t -9.1, p < 0.001).",
+    ));
+  it("names design, method and margin", () => {
+    expect(flat).toContain("Design one trial of each condition; the strides of each recording alone");
+    expect(flat).toContain(
+      "Readings by Student's t decides; a studentised block bootstrap (2000 resamples, seed 1)",
+    );
+    expect(flat).toContain(
+      "Margin the larger of the smallest detectable change and 10 % of the baseline's mean",
+    );
+  });
+  it("words an alternative as something to try and to measure, its cost with what was found", () => {
+    expect(flat).toContain("None is a treatment.");
+    expect(flat).toContain("- A higher cadence at the same speed, about 5 % (168 to 176 steps/min)");
+    expect(flat).toContain("- Load: braking impulse lower (14.30 to 15.10 N s, from 16.30).");
+    expect(flat).toContain("- Cost: hip flexor moment higher: +5.8 % of itself (14 runners).");
+    expect(flat).toContain("Sources: A study 2011; another 2015.");
+  });
+  it("stays within 80 columns", () => expect(widest(text)).toBeLessThanOrEqual(80));
 });
 
 it("says what would settle it", () => {

@@ -1,4 +1,4 @@
-import type { Comparison, MetricComparison } from "../../src/compare/index.js";
+import type { Alternative, Comparison, CurveComparison, MetricComparison } from "../../src/compare/index.js";
 import type { Interval } from "../../src/statistics/index.js";
 import type { Curve, MetricSummary, Spread, Trial } from "../../src/trial/index.js";
 
@@ -58,6 +58,7 @@ export function exampleTrial(changes: Partial<Trial> = {}): Trial {
         balance: 0,
         margin: { touchdown: 0.0204, takeOff: 0.0404 },
       },
+      footwear: null,
       airDrag: null,
       gait: "running",
       gaitStated: false,
@@ -143,6 +144,8 @@ export function compared(
     interval: around(half, 0.95),
     readingInterval: around(1.3 * half, 0.99),
     smallestDetectableChange: { value: half, source: "0.8 of the pooled standard deviation between strides" },
+    margin: { value: 0.1 * Math.abs(before), source: "10 % of the baseline's mean" },
+    noRiseBeyondMargin: difference + 1.3 * half < 0.1 * Math.abs(before),
   };
   return {
     ...part,
@@ -164,6 +167,14 @@ export function exampleComparison(changes: Partial<Comparison> = {}): Comparison
     schema: "gait-kinetics/comparison/1",
     settings: {
       version: "0.1.0",
+      design: {
+        kind: "one trial each",
+        baselineTrials: 1,
+        changedTrials: 1,
+        variation: "the strides of each recording alone",
+      },
+      method: "student",
+      bootstrap: { resamples: 2000, seed: 1 },
       shownLevel: 0.95,
       readingLevel: 0.99,
       interval: "Student's t with the effective number of strides",
@@ -173,8 +184,11 @@ export function exampleComparison(changes: Partial<Comparison> = {}): Comparison
       minimumStridesCorrelated: 40,
       correlatedAbove: 0.5,
       smallestDetectableShare: 0.8,
+      slowDriftShare: 0.1,
+      thirdsLevel: 0.99,
       similarMargin: 0.1,
       speedTolerance: 0.02,
+      speedEffect: "kept",
       massRatioTolerance: 0.01,
       leastMeanForPercent: 3,
       threshold: 20,
@@ -235,7 +249,78 @@ export function exampleComparison(changes: Partial<Comparison> = {}): Comparison
       sentence:
         "More work: positive external work per metre is higher; mechanical work is not oxygen uptake.",
     },
+    alternatives: [],
     cautions: [{ code: "two-recordings", message: "only these two recordings were compared" }],
+    ...changes,
+  };
+}
+
+/** Something to try, with a load, a cost and no motion. */
+export function exampleAlternative(): Alternative {
+  return {
+    id: "cadence",
+    name: "a higher cadence at the same speed, about 5 % (168 to 176 steps/min)",
+    sentence: "To try and to measure again: more steps a minute at the same speed.",
+    effects: [
+      {
+        metric: null,
+        quantity: "hip flexor moment",
+        kind: "cost",
+        direction: "higher",
+        finding: "+5.8 % of itself (14 runners)",
+        source: "another 2015",
+      },
+      {
+        metric: "brakingImpulse",
+        quantity: "braking impulse",
+        kind: "load",
+        direction: "lower",
+        finding: "lower (45 runners)",
+        source: "A study 2011",
+        estimate: { unit: "N s", from: 16.3, low: 14.3, high: 15.1 },
+      },
+    ],
+    sources: ["A study 2011", "another 2015"],
+  };
+}
+
+/** Whole curves of the left foot's vertical force with one cluster. */
+export function exampleCurves(changes: Partial<CurveComparison> = {}): CurveComparison {
+  const percent = Array.from({ length: 101 }, (_, i) => i);
+  const baseline = percent.map((at) => 2.1 * hump(at / 100));
+  const changed = percent.map((at) => 1.98 * hump(at / 100));
+  return {
+    schema: "gait-kinetics/curves/1",
+    component: "vertical",
+    side: "left",
+    unit: "BW",
+    test: "two-sample",
+    of: "contacts",
+    curves: { baseline: 30, changed: 28 },
+    degreesOfFreedom: 56,
+    fullWidthAtHalfMaximum: 18,
+    level: 0.99,
+    percent,
+    baseline,
+    changed,
+    difference: percent.map((_, i) => (changed[i] ?? 0) - (baseline[i] ?? 0)),
+    statistic: percent.map((at) => -9.1 * hump(at / 100)),
+    threshold: 3.4,
+    thresholdRule: "random field",
+    permutationThreshold: 3.5,
+    clusters: [
+      {
+        from: 40.2,
+        to: 61.7,
+        fromTime: 0.1005,
+        toTime: 0.1543,
+        peak: -9.1,
+        peakAt: 50,
+        difference: -0.12,
+        p: 0.0002,
+      },
+    ],
+    cautions: [],
     ...changes,
   };
 }

@@ -17,7 +17,7 @@ export function isBalanced(markup: string): boolean {
 /** The text between tags, with entities read back and no-break spaces as spaces. */
 export function textOf(markup: string): string {
   return markup
-    .replace(/<style>.*?<\/style>/gs, "")
+    .replace(/<(style|script)>.*?<\/\1>/gs, "")
     .replace(/<[^>]*>/g, " ")
     .replace(/&lt;/g, "<")
     .replace(/&gt;/g, ">")

@@ -45,6 +45,7 @@ export function describeC3d(file: C3dFile, toState: readonly string[] = []): Rec
     surface: null,
     grade: null,
     firstFoot: null,
+    footwear: null,
     columns: [],
     channels: channelsOf(file, platforms.length),
     platforms,

@@ -49,6 +49,7 @@ export function describeRecording(recording: Recording): RecordingDescription {
     surface: recording.surface ?? null,
     grade: recording.grade ?? null,
     firstFoot: recording.firstFoot ?? null,
+    footwear: recording.footwear ?? null,
     columns: [],
     channels: [...channels.map(describeChannel), ...platforms.flatMap(describePlatformChannels)],
     platforms: platforms.map(describePlatform),

@@ -111,6 +111,7 @@ export interface RecordingDescription {
   readonly surface: Surface | null;
   readonly grade: number | null;
   readonly firstFoot: Side | null;
+  readonly footwear: string | null;
   /** Of a table, as it is written; none of other formats. */
   readonly columns: readonly DescribedColumn[];
   readonly channels: readonly DescribedChannel[];

@@ -1,4 +1,4 @@
-import type { ComponentName } from "../../compare/index.js";
+import type { ComponentName, CurveComparison } from "../../compare/index.js";
 import type { Side } from "../../recording/index.js";
 import type { Curve, CurvesBySide, Trial } from "../../trial/index.js";
 import {
@@ -22,30 +22,34 @@ export interface CurveFigureOptions {
   readonly unit?: "BW" | "N" | undefined;
   /** What the two trials are called. */
   readonly labels?: { readonly baseline: string; readonly changed: string } | undefined;
+  /** Where both trials' curves of this component and side differ, drawn as bars under the axis. */
+  readonly clusters?: CurveComparison | null | undefined;
   /** Prefix of the ids in the drawing; `null` for one made of component and side. */
   readonly id?: string | null | undefined;
-  /** Size of the drawing in its own units, from 240. It scales to the width it is given. */
+  /** Size of the drawing in its own units, from 300 and 200. It scales to the width it is given; clusters add to the height. */
   readonly width?: number | undefined;
   readonly height?: number | undefined;
 }
 
-/** The vertical force of both feet of one trial in body weights, the width of a paper's column. */
+/** The vertical force of both feet of one trial in body weights, the width of a paper's column, 85 mm at 96 dots per inch. */
 export const CURVE_FIGURE_DEFAULTS: Complete<CurveFigureOptions> = {
   component: "vertical",
   side: null,
   changed: null,
   unit: "BW",
   labels: { baseline: "baseline", changed: "changed" },
+  clusters: null,
   id: null,
-  width: 420,
-  height: 300,
+  width: 321,
+  height: 260,
 };
 
 const CHANNELS = { vertical: "up", anteroposterior: "forward", mediolateral: "right" } as const;
 
 /**
  * Draws the mean curve of one component of the force over stance with a band of one standard deviation, as an SVG
- * string: left and right of one trial, or one foot of two trials. The first line is solid, the second dashed.
+ * string: left and right of one trial, or one foot of two trials. The first line is solid, the second dashed. Bars with a
+ * letter show under the axis where two trials differ, with their place in per cent and in ms.
  *
  * Formula: mean and mean ± one standard deviation as the trial holds them; BW is the force ÷ (mass × gravity).
  * Units: 0 to 100 % of stance; BW or N.
@@ -54,20 +58,20 @@ const CHANNELS = { vertical: "up", anteroposterior: "forward", mediolateral: "ri
  * @param trial - As `analyseTrial` gives it.
  * @param options - {@link CURVE_FIGURE_DEFAULTS} where left out.
  * @throws GaitKineticsError `missing-channel`: the component, or the side, is not in the trial; `missing-value`: two
- * trials and no side, or body weights without a mass; `out-of-range`: unknown word or a size below 240.
+ * trials and no side, or body weights without a mass; `not-comparable`: clusters of another component or side;
+ * `out-of-range`: unknown word, a width below 300 or a height below 200.
  * @example
  * curveFigure(trial).startsWith("<svg") // true
  */
 export function curveFigure(trial: Trial, options: CurveFigureOptions = {}): string {
-  const { component, side, changed, unit, labels, id, width, height } = withDefaults<CurveFigureOptions>(
-    CURVE_FIGURE_DEFAULTS,
-    options,
-  );
+  const { component, side, changed, unit, labels, clusters, id, width, height } =
+    withDefaults<CurveFigureOptions>(CURVE_FIGURE_DEFAULTS, options);
   requireOneOf("component", component, ["vertical", "anteroposterior", "mediolateral"]);
   requireOneOf("unit", unit, ["BW", "N"]);
   if (side !== null) requireOneOf("side", side, ["left", "right"]);
-  requireNumber("width", width, { from: 240 });
-  requireNumber("height", height, { from: 240 });
+  requireNumber("width", width, { from: 300 });
+  requireNumber("height", height, { from: 200 });
+  if (clusters !== null) requireClustersOf(clusters, component, side ?? "both");
   const scaled = (of: Trial) => seriesOf(of, component, unit);
   const own = scaled(trial);
   const other = changed === null ? [] : scaled(changed);
@@ -106,7 +110,22 @@ export function curveFigure(trial: Trial, options: CurveFigureOptions = {}): str
     height,
     // One scale for all sides and both trials, so that panels can be laid side by side.
     scaleFor: [...own, ...other],
+    clusters,
   });
+}
+
+/** Bars under curves that they are not of would mislead. */
+function requireClustersOf(
+  clusters: CurveComparison,
+  component: ComponentName,
+  side: "left" | "right" | "both",
+): void {
+  if (clusters.component === component && clusters.side === side) return;
+  fail(
+    "not-comparable",
+    `clusters are of the ${clusters.component} force, side ${clusters.side}; the figure is of the ${component} force, side ${side}`,
+    { argument: "clusters", values: { component: clusters.component, side: clusters.side } },
+  );
 }
 
 function seriesOf(trial: Trial, component: ComponentName, unit: "BW" | "N"): Series[] {

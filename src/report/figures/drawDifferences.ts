@@ -1,146 +1,239 @@
-import type { ComponentName } from "../../compare/index.js";
 import type { Interval } from "../../statistics/index.js";
-import { type Attributes, element } from "../markup/element.js";
+import { element } from "../markup/element.js";
 import { escapeMarkup } from "../markup/escapeMarkup.js";
-import { scaleLinear } from "../plot.js";
-import { capitalised } from "../wording/capitalised.js";
-import { formatPercent } from "../wording/formatPercent.js";
 import { plainNumber } from "../wording/plainNumber.js";
-import { paint, type Role } from "./paint.js";
+import { paint } from "./paint.js";
+import { fitted } from "./parts/fitted.js";
+import { gridRule } from "./parts/gridRule.js";
+import { marginSample, marginShade } from "./parts/marginShade.js";
+import { mark } from "./parts/mark.js";
+import { marker } from "./parts/marker.js";
+import { rule } from "./parts/rule.js";
+import { scaleOver, type ValueScale } from "./parts/scaleOver.js";
+import { textWidth } from "./parts/textWidth.js";
+import { tickWords } from "./parts/tickWords.js";
+import { touchArea } from "./parts/touchArea.js";
+import { HEADING_SIZE, headingWords, SMALL_SIZE, words } from "./parts/words.js";
+import { wrapped } from "./parts/wrapped.js";
 import { svgFigure } from "./svgFigure.js";
 
-/** One difference with its intervals, in per cent of the baseline. */
+/** One difference with its intervals, in the unit of its scale. */
 export interface DifferenceRow {
+  /** Beside the line, such as "per step". */
   readonly label: string;
+  /** Of the load; `null` where none is taken. */
   readonly reading: string | null;
-  readonly percent: number;
+  readonly value: number;
   readonly shown: Interval;
-  readonly deciding: Interval;
+  /** Interval a reading is taken from; `null` where it is not known in this unit. */
+  readonly deciding: Interval | null;
+  /** Half width of the range around zero within which a difference is similar. */
+  readonly margin: number | null;
+  /** The number and its interval, written out. */
+  readonly number: string;
+  readonly range: string;
+  /** All of it in a sentence. */
+  readonly read: string;
 }
 
-/** The differences of one component under its heading. */
+/** The differences of one component or metric under its heading. */
 export interface DifferenceBlock {
-  readonly component: ComponentName;
+  readonly heading: string;
   /** What the differences are of, or why there are none. */
   readonly what: string;
   readonly rows: readonly DifferenceRow[];
 }
 
-/** Size of the drawing and levels of its intervals. */
+/** Size of the drawing, its words and the levels of its intervals. */
 export interface DifferencePanel {
   readonly id: string;
   readonly width: number;
+  readonly title: string;
+  /** Over the drawing. */
+  readonly heading: string;
+  /** One scale under all rows; else each row has its own. */
+  readonly oneScale: boolean;
   readonly shownLevel: number;
   readonly readingLevel: number;
 }
 
 /** Width of the column of words, left of the scale. */
-const WORDS = 156;
-const RIGHT = 14;
+const WORDS = 168;
+const RIGHT = 16;
 const TOP = 40;
-const HEADING = 28;
-const ROW = 36;
+/** The same where no word stands over the scale. */
+const TOP_WITHOUT_SIDES = 22;
+const LINE = 15;
+const AXIS = 20;
+const TICKS = 4;
 
-type Scale = (value: number) => number;
+/** What is drawn of a block, and where. */
+interface PlacedBlock extends DifferenceBlock {
+  readonly top: number;
+  readonly headings: readonly string[];
+}
 
-/** Draws blocks of differences over one scale, with the scale's zero and a key to the intervals. */
-export function drawDifferences(
-  blocks: readonly DifferenceBlock[],
-  { id, width, shownLevel, readingLevel }: DifferencePanel,
-): string {
-  const ends = blocks
-    .flatMap(({ rows }) => rows)
-    .flatMap(({ shown, deciding }) => [shown.low, shown.high, deciding.low, deciding.high]);
-  const scale = scaleLinear([Math.min(0, ...ends), Math.max(0, ...ends)], [WORDS, width - RIGHT]).nice(4);
-  const ticks = scale.ticks(4);
-  const x: Scale = (value) => scale(value);
-  const tops = blocks.map(
-    (_, i) => TOP + blocks.slice(0, i).reduce((sum, block) => sum + heightOf(block), 0),
-  );
-  const bottom = TOP + blocks.reduce((sum, block) => sum + heightOf(block), 0);
+/** Draws blocks of differences with the zero of the scale, the margins and a key to the intervals. */
+export function drawDifferences(blocks: readonly DifferenceBlock[], panel: DifferencePanel): string {
+  const { id, width, title, heading, oneScale } = panel;
+  const rows = blocks.flatMap((block) => block.rows);
+  const scaleFor = (of: readonly DifferenceRow[]): ValueScale =>
+    scaleOver([0, ...endsOf(of)], [WORDS, width - RIGHT], TICKS);
+  const common = oneScale ? scaleFor(rows) : null;
+  const placed: PlacedBlock[] = [];
+  let bottom = oneScale ? TOP : TOP_WITHOUT_SIDES;
+  for (const block of blocks) {
+    const headings = headingLines(block, width);
+    placed.push({ ...block, top: bottom, headings });
+    bottom += blockHeight(block, headings, oneScale);
+  }
+  const zero = common === null ? (WORDS + width - RIGHT) / 2 : common.place(0);
+  const key = keyOf(rows, panel);
   return svgFigure(
     {
       id,
       width,
-      height: bottom + 66,
-      title: "Difference in every component, per cent of the baseline",
+      height: bottom + (common === null ? 6 : AXIS) + LINE * key.length + 6,
+      title,
       description: blocks.map(describe).join(" "),
     },
-    words(0, 15, "Changed less baseline, % of baseline", { "font-weight": 600 }),
-    words(x(0) - 6, 36, "lower", { ...SMALL, ...ITALIC, "text-anchor": "end" }),
-    width - RIGHT - x(0) > 44 ? words(x(0) + 6, 36, "higher", { ...SMALL, ...ITALIC }) : "",
-    ...blocks.map((block, i) => drawBlock(block, tops[i] ?? TOP, x, ticks)),
-    ...ticks.map((tick) =>
-      words(x(tick), bottom + 15, signed(tick).replace(".0", ""), { ...SMALL, "text-anchor": "middle" }),
-    ),
-    rule(2, 30, bottom + 34, 5, "first"),
-    words(38, bottom + 38, `${plainNumber(100 * shownLevel)} % interval`, SMALL),
-    rule(2, 30, bottom + 54, 1.4, "first"),
-    words(
-      38,
-      bottom + 58,
-      `${plainNumber(100 * readingLevel)} % interval, which the reading is taken from`,
-      SMALL,
-    ),
+    headingWords(0, 15, heading),
+    ...(common === null ? [] : sideWords(zero, width)),
+    ...placed.map((block) => drawBlock(block, (of) => common ?? scaleFor([of]), common === null, width)),
+    ...(common === null ? [] : tickWords(common.ticks, bottom + 15, width, true)),
+    ...key.map((line, i) => line(bottom + (common === null ? 6 : AXIS) + LINE * (i + 1))),
   );
 }
 
-const SMALL: Attributes = { "font-size": 12 };
-const ITALIC: Attributes = { "font-style": "italic" };
+function endsOf(rows: readonly DifferenceRow[]): number[] {
+  const ends = rows.flatMap(({ value, shown, deciding }) => [
+    value,
+    shown.low,
+    shown.high,
+    ...(deciding === null ? [] : [deciding.low, deciding.high]),
+  ]);
+  const reach = 3 * Math.max(...ends.map(Math.abs));
+  // A margin far beyond all differences would leave them no room; its shade then fills the drawing.
+  const margins = rows.flatMap(({ margin }) => (margin === null || margin > reach ? [] : [-margin, margin]));
+  return [...ends, ...margins];
+}
 
-function heightOf({ rows }: DifferenceBlock): number {
-  return HEADING + ROW * rows.length;
+/** The heading and what it is of, on one line where both fit. */
+function headingLines({ heading, what }: DifferenceBlock, width: number): readonly string[] {
+  const whole = what === "" ? heading : `${heading}: ${what}`;
+  if (what === "") return wrapped(whole, width / 1.1, HEADING_SIZE, 2);
+  return textWidth(whole, HEADING_SIZE) <= width
+    ? [whole]
+    : [fitted(heading, width, HEADING_SIZE, true), ...wrapped(what, width, SMALL_SIZE, 2)];
+}
+
+function rowLines({ number, range }: DifferenceRow): readonly string[] {
+  const whole = `${number} ${range}`;
+  return textWidth(whole, SMALL_SIZE) <= WORDS - 2 ? [whole] : [number, range];
+}
+
+function rowHeight(row: DifferenceRow): number {
+  return 6 + LINE * (1 + rowLines(row).length);
+}
+
+function blockHeight({ rows }: DifferenceBlock, headings: readonly string[], oneScale: boolean): number {
+  const own = rows.reduce((sum, row) => sum + rowHeight(row) + (oneScale ? 0 : AXIS), 0);
+  return 12 + (LINE + 1) * headings.length + own;
 }
 
 /** Lines of the scale run behind the rows only, so that none crosses a heading. */
 function drawBlock(
-  { component, what, rows }: DifferenceBlock,
-  top: number,
-  x: Scale,
-  ticks: readonly number[],
+  { heading, rows, top, headings }: PlacedBlock,
+  scaleOf: (row: DifferenceRow) => ValueScale,
+  ownAxis: boolean,
+  width: number,
 ): string {
-  const start = top + HEADING;
-  const end = start + ROW * rows.length;
-  const heading = element("tspan", { "font-weight": 600 }, capitalised(component));
+  const lines = headings.map((line, i) => headingLine(line, heading, i, top + 19 + (LINE + 1) * i));
+  let start = top + 12 + (LINE + 1) * headings.length;
+  const drawn = rows.map((row) => {
+    const scale = scaleOf(row);
+    const height = rowHeight(row);
+    const at = start;
+    start += height + (ownAxis ? AXIS : 0);
+    return (
+      drawRow(row, at, height, scale, width) +
+      (ownAxis ? tickWords(scale.ticks, at + height + 13, width, true).join("") : "")
+    );
+  });
+  return [...lines, ...drawn].join("");
+}
+
+function headingLine(line: string, heading: string, i: number, y: number): string {
+  const rest = line.startsWith(`${heading}: `) ? line.slice(heading.length) : null;
+  if (i > 0 || (rest === null && line !== heading)) {
+    return i > 0 ? words(0, y, line) : headingWords(0, y, line);
+  }
+  const bold = element("tspan", { "font-weight": 600 }, escapeMarkup(heading));
+  return element("text", { x: 0, y }, bold, escapeMarkup(rest ?? ""));
+}
+
+function drawRow(
+  row: DifferenceRow,
+  top: number,
+  height: number,
+  { place, ticks }: ValueScale,
+  width: number,
+): string {
+  const { label, reading, value, shown, deciding, margin, read } = row;
+  const middle = top + height / 2;
+  const across = ({ low, high }: Interval, thickness: number): string =>
+    rule([place(low), middle], [place(high), middle], "first", { "stroke-width": thickness });
   return [
-    element("text", { x: 0, y: top + 19 }, heading, escapeMarkup(`: ${what}`)),
-    ...(rows.length === 0 ? [] : ticks.map((tick) => tickLine(x(tick), start, end, tick === 0))),
-    ...rows.map((row, i) => drawRow(row, start + ROW * (i + 0.5), x)),
+    margin === null
+      ? ""
+      : marginShade({ from: place(-margin), to: place(margin), top, bottom: top + height }, [
+          WORDS,
+          width - RIGHT,
+        ]),
+    ...ticks.map((tick) => gridRule([tick.at, top], [tick.at, top + height], tick.value === 0)),
+    ...[reading === null ? label : `${label}: ${reading}`, ...rowLines(row)].map((line, i) =>
+      words(0, top + 15 + LINE * i, line),
+    ),
+    mark(
+      read,
+      touchArea(0, top, width, height),
+      deciding === null ? "" : across(deciding, 1.4),
+      across(shown, 5),
+      marker("circle", place(value), middle, 3.5, paint("fill", "ink")),
+    ),
   ].join("");
 }
 
-function drawRow({ label, reading, percent, shown, deciding }: DifferenceRow, y: number, x: Scale): string {
+function sideWords(zero: number, width: number): readonly string[] {
+  const italic = { "font-style": "italic" };
   return [
-    words(0, y - 3, `${label}${reading === null ? "" : `: ${reading}`}`, SMALL),
-    words(0, y + 12, `${signed(percent)} % (${signed(shown.low)} to ${signed(shown.high)})`, SMALL),
-    rule(x(deciding.low), x(deciding.high), y, 1.4, "first"),
-    rule(x(shown.low), x(shown.high), y, 5, "first"),
-    element("circle", { cx: x(percent), cy: y, r: 3.5, ...paint("fill", "ink") }),
-  ].join("");
+    zero > 44 ? words(zero - 6, 36, "lower", { ...italic, "text-anchor": "end" }) : "",
+    width - RIGHT - zero > 44 ? words(zero + 6, 36, "higher", italic) : "",
+  ];
 }
 
-function words(x: number, y: number, text: string, attributes: Attributes): string {
-  return element("text", { x, y, ...attributes }, escapeMarkup(text));
+/** What the lines and the shade stand for, of those that are drawn. */
+function keyOf(
+  rows: readonly DifferenceRow[],
+  { shownLevel, readingLevel }: DifferencePanel,
+): readonly ((y: number) => string)[] {
+  const level = (share: number): string => `${plainNumber(100 * share)} % interval`;
+  const sample = (y: number, thickness: number): string =>
+    rule([2, y - 4], [30, y - 4], "first", { "stroke-width": thickness });
+  const lines = [(y: number) => sample(y, 5) + words(38, y, level(shownLevel))];
+  if (rows.some(({ deciding }) => deciding !== null)) {
+    lines.push((y) => sample(y, 1.4) + words(38, y, `${level(readingLevel)}, for readings`));
+  }
+  if (rows.some(({ margin }) => margin !== null)) {
+    lines.push((y) => marginSample(y) + words(38, y, "within the margin of similar"));
+  }
+  return lines;
 }
 
-function rule(x1: number, x2: number, y: number, width: number, role: Role): string {
-  return element("line", { x1, x2, y1: y, y2: y, "stroke-width": width, ...paint("stroke", role) });
-}
-
-function tickLine(x: number, y1: number, y2: number, zero: boolean): string {
-  const weight = { "stroke-width": zero ? 1.2 : 0.6, "stroke-opacity": zero ? 1 : 0.5 };
-  return element("line", { x1: x, x2: x, y1, y2, ...weight, ...paint("stroke", zero ? "ink" : "rule") });
-}
-
-function signed(percent: number): string {
-  return formatPercent(percent).replace("-", "−");
-}
-
-function describe({ component, rows }: DifferenceBlock): string {
-  if (rows.length === 0) return `${capitalised(component)}: no difference to draw.`;
-  const parts = rows.map(
-    ({ label, percent, shown, reading }) =>
-      `${label} ${signed(percent)} % (${signed(shown.low)} to ${signed(shown.high)}), ${reading ?? "no reading"}`,
-  );
-  return `${capitalised(component)}: ${parts.join("; ")}.`;
+function describe({ heading, what, rows }: DifferenceBlock): string {
+  const name = what === "" ? heading : `${heading}, ${what}`;
+  if (rows.length === 0) return `${name}: no difference to draw.`;
+  return `${name}: ${rows
+    .map(({ label, reading, number, range }) => `${label} ${number} ${range}, ${reading ?? "no reading"}`)
+    .join("; ")}.`;
 }

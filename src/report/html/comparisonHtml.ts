@@ -1,33 +1,32 @@
-import type { Comparison, ComponentComparison, ComponentName, OverallReading } from "../../compare/index.js";
-import type { Metric } from "../../metrics/index.js";
-import type { Curve, Trial } from "../../trial/index.js";
-import { withDefaults } from "../../units/index.js";
-import { curveFigure } from "../figures/curveFigure.js";
-import { differenceFigure } from "../figures/differenceFigure.js";
+import type { Comparison, OverallReading } from "../../compare/index.js";
+import type { Trial } from "../../trial/index.js";
+import { fail, withDefaults } from "../../units/index.js";
+import { element } from "../markup/element.js";
 import { COMPARISON_REPORT_DEFAULTS, type ComparisonReportOptions } from "../options.js";
 import { capitalised } from "../wording/capitalised.js";
-import { type Compared, comparedRow } from "../wording/comparedRow.js";
-import { comparisonFacts } from "../wording/comparisonFacts.js";
-import { labelled } from "../wording/labelled.js";
-import { methodsParagraph } from "../wording/methodsParagraph.js";
-import { type MetricGroup, metricGroups } from "../wording/metricGroups.js";
-import { plainNumber } from "../wording/plainNumber.js";
-import { speakerWords } from "../wording/speakerWords.js";
+import { curvesMethod } from "../wording/clusterSentences.js";
+import { comparedFacts } from "../wording/comparedFacts.js";
+import { comparisonMethods } from "../wording/comparisonMethods.js";
+import { driftWords } from "../wording/driftSentences.js";
+import { methodsBesides, methodsParagraph } from "../wording/methodsParagraph.js";
+import { uncertaintySentence } from "../wording/uncertaintySentence.js";
 import { bulletList } from "./bulletList.js";
 import { cautionList } from "./cautionList.js";
+import type { Compared } from "./comparison/compared.js";
+import { componentsSection } from "./comparison/componentsSection.js";
+import { curvesSection } from "./comparison/curvesSection.js";
+import { numbersSection } from "./comparison/numbersSection.js";
+import { symmetrySection } from "./comparison/symmetrySection.js";
+import { workSection } from "./comparison/workSection.js";
 import { factList } from "./factList.js";
-import { figureBlock } from "./figureBlock.js";
 import { healthSection } from "./healthSection.js";
-import { missingList } from "./missingList.js";
 import { page } from "./page.js";
 import { paragraph } from "./paragraph.js";
 import { section } from "./section.js";
-import { table } from "./table.js";
-
-const CHANNELS = { vertical: "up", anteroposterior: "forward", mediolateral: "right" } as const;
-
-/** Narrow enough to be read on a telephone. */
-const PANEL = { width: 360, height: 270 } as const;
+import { alternativesSection } from "./sections/alternativesSection.js";
+import { landingSection } from "./sections/landingSection.js";
+import { stepsSection } from "./sections/stepsSection.js";
+import { twoColumns } from "./sections/twoColumns.js";
 
 const HEADINGS: Readonly<Record<OverallReading, string>> = {
   shifted: "The load shifted",
@@ -38,72 +37,98 @@ const HEADINGS: Readonly<Record<OverallReading, string>> = {
 };
 
 /**
- * Writes a comparison as one self-contained HTML page: the answer first with its uncertainty, then every component
- * with its difference, mean curves of both trials and numbers, timing, placement and work, cautions, methods and
- * health cautions. It loads nothing and runs nothing.
+ * Writes a comparison as one self-contained HTML page: the answer first with its uncertainty, then the three components
+ * with their differences, mean curves, single steps, landing, work, the two feet, what else could be tried, cautions,
+ * methods, and every number as a table and as CSV and JSON to copy out. It loads nothing; one small script of the
+ * library's own reads values out of figures and switches units, and without it everything is shown.
  *
  * Units: as each row says.
- * Limits: text from a file is shown as text, whatever markup it holds.
+ * Limits: text from a file is shown as text, whatever markup it holds. Of several trials the first of each condition is
+ * drawn.
  * Source: layout of this library.
  * @param comparison - As `compareTrials` gives it.
- * @param baseline - The first of the trials that were compared, for its curves.
- * @param changed - The second.
+ * @param baseline - The trial of the baseline, or its trials, that were compared.
+ * @param changed - The same of the change.
  * @param options - {@link COMPARISON_REPORT_DEFAULTS} where left out.
- * @throws GaitKineticsError `unknown-option`; `missing-channel`, `missing-value`: a trial made by hand whose curves are
- * empty.
+ * @throws GaitKineticsError `unknown-option`; `missing-value`: no trial of a condition; `missing-channel`, and as
+ * `writeJson`: a trial or comparison made by hand that lacks what the page draws or its schema needs.
  * @example
  * comparisonHtml(compareTrials(baseline, changed), baseline, changed).startsWith("<!doctype html>") // true
  */
 export function comparisonHtml(
   comparison: Comparison,
-  baseline: Trial,
-  changed: Trial,
+  baseline: Trial | readonly Trial[],
+  changed: Trial | readonly Trial[],
   options: ComparisonReportOptions = {},
 ): string {
-  const { metrics, names } = withDefaults<ComparisonReportOptions>(COMPARISON_REPORT_DEFAULTS, options);
-  const { overall, settings, components, work, cautions } = comparison;
-  const groups = metricGroups(
-    comparison.metrics.map(({ id }) => id),
-    metrics,
+  const { metrics, names, curves } = withDefaults<ComparisonReportOptions>(
+    COMPARISON_REPORT_DEFAULTS,
+    options,
   );
-  const facts = comparisonFacts(comparison, names);
+  const [before, after] = [trialsOf(baseline, "baseline"), trialsOf(changed, "changed")];
+  const compared: Compared = {
+    comparison,
+    baseline: before.first,
+    changed: after.first,
+    trials: { baseline: before.count, changed: after.count },
+    metrics,
+    curves,
+  };
+  const { overall, settings } = comparison;
   const heading = `${HEADINGS[overall.reading]}${readsOtherwisePerKilometre(overall) ? " per step" : ""}`;
   return page({
     title: names === null ? heading : `${heading}: ${names.baseline}, ${names.changed}`,
-    kind: names === null ? "Two recordings compared" : `${names.baseline} compared with ${names.changed}`,
+    kind: names === null ? "Two conditions compared" : `${names.baseline} compared with ${names.changed}`,
     heading,
     answer: overall.sentence,
+    uncertainty: uncertaintySentence(comparison),
     version: settings.version,
     sections: [
-      settle(overall.toSettle),
-      section(
-        "The three components",
-        bulletList(components.map(({ sentence }) => sentence)),
-        differences(comparison, metrics),
-        readings(comparison, metrics),
+      section("What would settle it", bulletList((overall.toSettle ?? []).map(capitalised))),
+      componentsSection(compared),
+      curvesSection(compared),
+      twoColumns(
+        stepsSection(before.first, after.first, metrics, driftWords(comparison, metrics)) +
+          landingSection(before.first, after.first),
+        workSection(comparison) + symmetrySection(compared),
       ),
-      ...groups
-        .filter(({ key }) => key !== "work")
-        .map((group) =>
-          section(group.heading, curves(group.key, baseline, changed), numbers(comparison, group)),
-        ),
-      section(
-        "Work and spring",
-        paragraph(work.sentence),
-        workTable(comparison),
-        ...groups.filter(({ key }) => key === "work").map((group) => numbers(comparison, group)),
-      ),
-      section("Not compared", missingList(comparison.notCompared, metrics)),
-      section("Data quality and cautions", cautionList(cautions, metrics)),
-      section("What was compared", factList(facts)),
-      section(
-        "Methods and settings",
-        paragraph(`Baseline. ${methodsParagraph(baseline.settings)}`),
-        paragraph(`Changed. ${methodsParagraph(changed.settings)}`),
-      ),
+      alternativesSection(comparison.alternatives),
+      section("Data quality and cautions", cautionList(comparison.cautions, metrics)),
+      methodsSection(compared, names),
+      numbersSection(compared),
       healthSection(),
     ],
   });
+}
+
+function methodsSection(
+  { comparison, baseline, changed, metrics, curves }: Compared,
+  names: { readonly baseline: string; readonly changed: string } | null,
+): string {
+  const besides = methodsBesides(changed.settings, baseline.settings);
+  return section(
+    "Methods and settings",
+    element(
+      "div",
+      { class: "methods" },
+      paragraph([comparisonMethods(comparison, metrics), curvesMethod(curves)].filter(Boolean).join(" ")),
+      paragraph(`Baseline. ${methodsParagraph(baseline.settings)} Changed. ${besides}`),
+    ),
+    factList(comparedFacts(comparison, names)),
+  );
+}
+
+/** The first trial of a condition, and how many there are. */
+function trialsOf(
+  trials: Trial | readonly Trial[],
+  argument: string,
+): { readonly first: Trial; readonly count: number } {
+  const list = "schema" in trials ? [trials] : trials;
+  const [first] = list;
+  if (first === undefined) {
+    fail("missing-value", `${argument} holds no trial; at least one is needed to draw`, { argument });
+  }
+  return { first, count: list.length };
 }
 
 /** Whether the reading would be taken for more than it says: it is of the load per step. */
@@ -112,119 +137,4 @@ function readsOtherwisePerKilometre({ reading, perKilometre }: Comparison["overa
   return reading === "raised"
     ? lower.length > 0
     : reading === "no clear change" && lower.length + higher.length > 0;
-}
-
-function differences(comparison: Comparison, metrics: readonly Metric[]): string {
-  const drawable = comparison.components.some(({ metric }) =>
-    comparison.metrics.some(({ id, percent }) => id === metric && percent !== null),
-  );
-  if (!drawable) return "";
-  return figureBlock(
-    [differenceFigure(comparison, { metrics, width: PANEL.width })],
-    "Differences of the metric that speaks for each component. A line that crosses zero settles nothing by itself: not shown to differ is not the same.",
-  );
-}
-
-function settle(toSettle: readonly string[] = []): string {
-  return section("What would settle it", bulletList(toSettle.map(capitalised)));
-}
-
-function workTable(comparison: Comparison): string {
-  const { perMetre } = comparison.work;
-  if (perMetre === undefined) return "";
-  return table(
-    "Positive external work per metre",
-    ["", ...differenceHeadings(comparison)],
-    [{ cells: [`per metre, ${perMetre.unit}`, ...rowCells(perMetre)] }],
-  );
-}
-
-function readings(comparison: Comparison, metrics: readonly Metric[]): string {
-  const rows = comparison.components.flatMap((component) => componentRows(component, comparison, metrics));
-  return table(
-    "Readings, per step and per kilometre",
-    ["", "reading", ...differenceHeadings(comparison)],
-    rows,
-  );
-}
-
-function componentRows(
-  component: ComponentComparison,
-  comparison: Comparison,
-  metrics: readonly Metric[],
-): readonly { cells: readonly string[] }[] {
-  const { metric: id, reading, perKilometre } = component;
-  const metric = comparison.metrics.find((candidate) => candidate.id === id);
-  const heading = `${capitalised(component.component)}: ${speakerWords(component, metric?.unit ?? null, metrics)}`;
-  if (metric === undefined) return [{ cells: [heading] }];
-  return [
-    { cells: [heading] },
-    { cells: ["per step", reading ?? "", ...rowCells(metric)] },
-    ...(metric.perKilometre === undefined
-      ? []
-      : [{ cells: ["per kilometre", perKilometre ?? "", ...rowCells(metric.perKilometre)] }]),
-  ];
-}
-
-function curves(key: MetricGroup["key"], baseline: Trial, changed: Trial): string {
-  if (key !== "vertical" && key !== "anteroposterior" && key !== "mediolateral") return "";
-  const unit = baseline.settings.mass === null || changed.settings.mass === null ? "N" : "BW";
-  const drawings = sidesOfBoth(key, baseline, changed).map((side) =>
-    curveFigure(baseline, { component: key, changed, side, unit, ...PANEL }),
-  );
-  const all = [baseline, changed].flatMap((trial): Curve[] =>
-    Object.values(trial.curves[CHANNELS[key]] ?? {}),
-  );
-  const bands = all.some(({ sd }) => sd !== null)
-    ? "; the bands are one standard deviation between contacts"
-    : "";
-  return figureBlock(drawings, `Mean curves of stance, baseline solid and changed dashed${bands}.`);
-}
-
-/** Feet that both trials tell apart; `null` for the curve of both feet where neither does. */
-function sidesOfBoth(
-  key: ComponentName,
-  baseline: Trial,
-  changed: Trial,
-): readonly ("left" | "right" | null)[] {
-  const [one, other] = [baseline, changed].map((trial) => trial.curves[CHANNELS[key]] ?? {});
-  const sides = (["left", "right"] as const).filter(
-    (side) => one?.[side] !== undefined && other?.[side] !== undefined,
-  );
-  if (sides.length > 0) return sides;
-  const together = [one, other].every(
-    (curvesBySide) => curvesBySide !== undefined && Object.keys(curvesBySide).join() === "unknown",
-  );
-  return together ? [null] : [];
-}
-
-function numbers(comparison: Comparison, { heading, metrics }: MetricGroup): string {
-  const rows = metrics.flatMap(({ id, name, primary }) => {
-    const metric = comparison.metrics.find((candidate) => candidate.id === id);
-    if (metric === undefined) return [];
-    return [
-      {
-        primary,
-        cells: [labelled(name, metric.unit), ...rowCells(metric), effect(metric.effectSize)],
-      },
-    ];
-  });
-  return table(
-    `${heading}: means over strides; difference is changed less baseline`,
-    ["", ...differenceHeadings(comparison), "Hedges' g"],
-    rows,
-  );
-}
-
-function rowCells(compared: Compared): string[] {
-  const { baseline, changed, difference, interval, percent } = comparedRow(compared);
-  return [baseline, changed, difference, interval, percent];
-}
-
-function differenceHeadings({ settings }: Comparison): readonly string[] {
-  return ["baseline", "changed", "difference", `${plainNumber(100 * settings.shownLevel)} % interval`, "%"];
-}
-
-function effect(value: number | null): string {
-  return value === null ? "" : value.toFixed(2);
 }

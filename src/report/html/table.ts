@@ -19,16 +19,19 @@ export interface TableRow {
 export function table(caption: string, headings: readonly string[], rows: readonly TableRow[]): string {
   if (rows.length === 0) return "";
   const head = headings.map((heading) =>
-    element("th", { scope: "col", role: "columnheader" }, escapeMarkup(heading)),
+    element("th", { scope: "col", role: "columnheader" }, escapeMarkup(typographic(heading))),
   );
   return element(
     "table",
-    { role: "table" },
+    { role: "table", class: rows.length > SHORT ? undefined : "short" },
     element("caption", {}, escapeMarkup(caption)),
     element("thead", { role: "rowgroup" }, element("tr", { role: "row" }, ...head)),
     element("tbody", { role: "rowgroup" }, ...rows.map((row) => tableRow(row, headings))),
   );
 }
+
+/** Rows of a table that paper does not cut in two. */
+const SHORT = 12;
 
 function tableRow({ cells, primary }: TableRow, headings: readonly string[]): string {
   const [first = "", ...rest] = cells;
@@ -36,14 +39,14 @@ function tableRow({ cells, primary }: TableRow, headings: readonly string[]): st
     const head = element(
       "th",
       { scope: "rowgroup", role: "rowheader", colspan: headings.length },
-      escapeMarkup(first),
+      escapeMarkup(typographic(first)),
     );
     return element("tr", { role: "row", class: "group" }, head);
   }
   return element(
     "tr",
     { role: "row", class: primary ? "primary" : undefined },
-    element("th", { scope: "row", role: "rowheader" }, escapeMarkup(first)),
+    element("th", { scope: "row", role: "rowheader" }, escapeMarkup(typographic(first))),
     ...rest.map((cell, i) =>
       element(
         "td",

@@ -3,17 +3,24 @@ import type { Metric } from "../../metrics/index.js";
 import { withDefaults } from "../../units/index.js";
 import { COMPARISON_REPORT_DEFAULTS, type ComparisonReportOptions } from "../options.js";
 import { capitalised } from "../wording/capitalised.js";
+import { clusterSentences } from "../wording/clusterSentences.js";
 import { type Compared, comparedRow } from "../wording/comparedRow.js";
 import { comparisonFacts } from "../wording/comparisonFacts.js";
 import { decimalsFor } from "../wording/decimalsFor.js";
+import { driftSentences } from "../wording/driftSentences.js";
 import { formatDifference } from "../wording/formatDifference.js";
 import { labelled } from "../wording/labelled.js";
 import { metricGroups } from "../wording/metricGroups.js";
 import { metricName } from "../wording/metricName.js";
 import { plainNumber } from "../wording/plainNumber.js";
 import { speakerWords } from "../wording/speakerWords.js";
+import { speedSentences } from "../wording/speedSentences.js";
+import { uncertaintySentence } from "../wording/uncertaintySentence.js";
+import { alternativeLines } from "./alternativeLines.js";
+import { behindLines } from "./behindLines.js";
 import { cautionLines } from "./cautionLines.js";
 import { healthLines } from "./healthLines.js";
+import { listLines } from "./listLines.js";
 import { notComputedLines } from "./notComputedLines.js";
 import { tableHead } from "./tableHead.js";
 import { type Column, tableRow } from "./tableRow.js";
@@ -23,7 +30,8 @@ const REST = "All other metrics. A difference is changed less baseline; these ca
 
 /**
  * Writes a comparison as text of at most 80 columns: the answer as a sentence, the three components with their
- * readings, the work, every other metric, what was compared and how, and the cautions.
+ * readings and what these rest on, the work, drift, what else could be tried, every other metric, what was compared and
+ * how, and the cautions.
  *
  * Units: as each row says.
  * Limits: the interval shown is narrower than the one a reading is taken from. Control characters in a name become
@@ -36,7 +44,10 @@ const REST = "All other metrics. A difference is changed less baseline; these ca
  * comparisonText(compareTrials(baseline, changed)).split("\n").every((line) => line.length <= 80) // true
  */
 export function comparisonText(comparison: Comparison, options: ComparisonReportOptions = {}): string {
-  const { metrics, names } = withDefaults<ComparisonReportOptions>(COMPARISON_REPORT_DEFAULTS, options);
+  const { metrics, names, curves } = withDefaults<ComparisonReportOptions>(
+    COMPARISON_REPORT_DEFAULTS,
+    options,
+  );
   const level = `${plainNumber(100 * comparison.settings.shownLevel)} % interval`;
   const primary = componentColumns(level);
   const secondary = metricColumns(level);
@@ -50,6 +61,7 @@ export function comparisonText(comparison: Comparison, options: ComparisonReport
   const byId = new Map(comparison.metrics.map((metric) => [metric.id, metric]));
   const lines = [
     ...wrap(comparison.overall.sentence),
+    ...wrap(uncertaintySentence(comparison)),
     ...settleLines(comparison),
     "",
     ...comparison.components.flatMap(({ sentence }) => wrap(sentence, "- ")),
@@ -63,6 +75,11 @@ export function comparisonText(comparison: Comparison, options: ComparisonReport
     ...wrap(comparison.work.sentence, "  "),
     ...workRow(primary, comparison.work),
     "",
+    ...behindLines(comparison, metrics),
+    ...listLines("Drift within a trial, first stride to last", driftSentences(comparison, metrics)),
+    ...listLines("Difference in speed", speedSentences(comparison, metrics)),
+    ...listLines("Whole curves of stance", curves.flatMap(clusterSentences)),
+    ...alternativeLines(comparison.alternatives),
     ...(groups.length === 0 ? [] : wrap(REST)),
     ...(groups.length === 0 ? [] : tableHead(secondary)),
     ...groups.flatMap((group) => [

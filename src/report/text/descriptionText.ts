@@ -64,7 +64,7 @@ export function descriptionText(description: RecordingDescription, title: string
 
 function factLines(description: RecordingDescription): string[] {
   const { format, storage, duration, samples, sampleRate, startTime, subject } = description;
-  const { speed, surface, grade, firstFoot } = description;
+  const { speed, surface, grade, firstFoot, footwear } = description;
   const runner = [
     ...(subject.mass === undefined ? [] : [`mass ${plainNumber(subject.mass)} kg`]),
     ...(subject.height === undefined ? [] : [`height ${plainNumber(subject.height)} m`]),
@@ -74,6 +74,7 @@ function factLines(description: RecordingDescription): string[] {
     ...(surface === null ? [] : [`on ${surface === "belt" ? "a belt" : "the ground"}`]),
     ...(grade === null ? [] : [`grade ${plainNumber(100 * grade)} %`]),
     ...(firstFoot === null ? [] : [`first foot ${firstFoot}`]),
+    ...(footwear === null ? [] : [`footwear: ${footwear}`]),
   ];
   const start = startTime === 0 ? "" : `, from ${plainNumber(startTime)} s of the file's clock`;
   const rows: readonly (readonly [string, string])[] = [

@@ -1,6 +1,9 @@
-import type { ComparedTrial, Comparison } from "../../compare/index.js";
+import type { Comparison } from "../../compare/index.js";
+import { comparedFacts } from "./comparedFacts.js";
+import { designWords } from "./designWords.js";
 import type { Fact } from "./fact.js";
 import { filterSentence } from "./filterSentence.js";
+import { methodWords } from "./methodWords.js";
 import { plainNumber } from "./plainNumber.js";
 
 /**
@@ -15,19 +18,23 @@ export function comparisonFacts(
   names: { readonly baseline: string; readonly changed: string } | null,
 ): readonly Fact[] {
   const { settings } = comparison;
+  const [baseline, changed, needs] = comparedFacts(comparison, names);
   return [
-    { label: "Baseline", text: trialOf(comparison.baseline, names?.baseline) },
-    { label: "Changed", text: trialOf(comparison.changed, names?.changed) },
+    baseline,
+    changed,
+    { label: "Design", text: `${designWords(settings.design)}; ${settings.design.variation}` },
     { label: "Filter", text: filterSentence(settings.filter) },
     { label: "Contact threshold", text: thresholdOf(comparison) },
     {
       label: "Intervals",
       text: `${percent(settings.shownLevel)} % shown, ${percent(settings.readingLevel)} % behind every reading; ${settings.interval}`,
     },
+    { label: "Readings by", text: methodWords(settings) },
     {
-      label: "A reading needs",
-      text: `${settings.minimumStrides} strides (${settings.minimumStridesCorrelated} where successive strides correlate above ${plainNumber(settings.correlatedAbove)}), its metric in ${percent(settings.leastShareOfContacts)} % of the contacts, speeds within ${percent(settings.speedTolerance)} %, forces on one scale (mass by force ÷ stated mass within ${percent(settings.massRatioTolerance)} %), and a difference above the smallest detectable change`,
+      label: "Margin",
+      text: `the larger of the smallest detectable change and ${percent(settings.similarMargin)} % of the baseline's mean: within it a difference reads similar`,
     },
+    needs,
   ];
 }
 
@@ -39,15 +46,4 @@ function thresholdOf({ settings, baseline, changed }: Comparison): string {
   return settings.threshold === null
     ? `${plainNumber(baseline.threshold)} N in the baseline, ${plainNumber(changed.threshold)} N in the changed trial`
     : `${plainNumber(settings.threshold)} N for both`;
-}
-
-function trialOf(
-  { strides, effectiveStrides, speed, mass, massByForce }: ComparedTrial,
-  name: string | undefined,
-): string {
-  const title = name === undefined ? "" : `${name}: `;
-  const pace = speed === null ? "speed not stated" : `${plainNumber(speed)} m/s`;
-  const own = mass === null ? "mass not known" : `${plainNumber(mass)} kg`;
-  const byForce = massByForce === null ? "" : ` (${plainNumber(massByForce)} kg by force)`;
-  return `${title}${strides} strides, worth ${Math.floor(effectiveStrides)} independent ones; ${pace}; ${own}${byForce}`;
 }

@@ -11,6 +11,22 @@ import { thresholdWords } from "./thresholdWords.js";
  * @param settings - Of the trial.
  */
 export function methodsParagraph(settings: TrialSettings): string {
+  return methodsSentences(settings).join(" ");
+}
+
+/**
+ * Says in prose how a second trial was computed, as far as that differs from the first.
+ *
+ * @param settings - Of the second trial.
+ * @param first - Of the first.
+ */
+export function methodsBesides(settings: TrialSettings, first: TrialSettings): string {
+  const said = methodsSentences(first);
+  const other = methodsSentences(settings).filter((sentence) => !said.includes(sentence));
+  return other.length === 0 ? "The same." : `The same, but: ${other.join(" ")}`;
+}
+
+function methodsSentences(settings: TrialSettings): readonly string[] {
   const { airDrag, force, level, interval, version } = settings;
   return [
     filterOf(settings),
@@ -21,7 +37,7 @@ export function methodsParagraph(settings: TrialSettings): string {
     ...(airDrag === null ? [] : [`The work was done against ${plainNumber(airDrag)} N of air drag.`]),
     `Means, standard deviations and intervals are of strides (two successive contacts); left and right are of contacts. Intervals: ${plainNumber(100 * level)} %, ${interval}.`,
     `Computed with gait-kinetics ${version}.`,
-  ].join(" ");
+  ];
 }
 
 function filterOf({ filter, sampleRate }: TrialSettings): string {

@@ -35,6 +35,7 @@ export function trialFacts(trial: Trial): readonly Fact[] {
     ...(trial.subject.height === undefined
       ? []
       : [{ label: "Height", text: `${plainNumber(trial.subject.height)} m` }]),
+    ...(settings.footwear === null ? [] : [{ label: "Footwear", text: settings.footwear }]),
     { label: "Filter", text: filterSentence(settings.filter) },
     {
       label: "Contact threshold",

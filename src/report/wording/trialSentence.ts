@@ -14,16 +14,20 @@ import { summaryNoun } from "./strideNoun.js";
  */
 export function trialSentence(trial: Trial, metrics: readonly Metric[]): string {
   const { summary, settings } = trial;
-  const parts = metrics
+  const found = metrics
     .filter(({ primary, component }) => primary === true && component !== "none")
     .flatMap(({ id, name }) => {
-      const found = summary.metrics[id];
-      return found === undefined ? [] : [`${name} ${meanOf(found)}`];
+      const metric = summary.metrics[id];
+      return metric === undefined ? [] : [{ name, metric }];
     });
+  const parts = found.map(({ name, metric }) => `${name} ${meanOf(metric)}`);
   const level = plainNumber(100 * settings.level);
   const strides = `Over ${counted(summary.strides || trial.contacts.length, summaryNoun(trial))}`;
   if (parts.length === 0) return `${strides}, no component of the force has a primary metric.`;
-  return `${strides}, means with ${level} % intervals: ${parts.join("; ")}.`;
+  const what = found.some(({ metric }) => metric.interval !== null)
+    ? `means with ${level} % intervals`
+    : "without an interval";
+  return `${strides}, ${what}: ${parts.join("; ")}.`;
 }
 
 function meanOf(summary: MetricSummary): string {

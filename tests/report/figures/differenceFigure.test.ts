@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { differenceFigure } from "../../src/report/index.js";
-import { compared, exampleComparison } from "./examples.js";
-import { isBalanced, textOf } from "./tags.js";
+import { differenceFigure } from "../../../src/report/index.js";
+import { compared, exampleComparison } from "../examples.js";
+import { isBalanced, textOf } from "../tags.js";
 
 const number = (text: string | undefined) => Number(text);
 /** Horizontal places: of the dots, and of the ticks by label. */
@@ -19,7 +19,7 @@ describe("differences of the three components", () => {
 
   it("is one well-formed SVG element that says in words what it shows", () => {
     expect(isBalanced(svg)).toBe(true);
-    expect(text).toMatch(/Vertical: per step −6\.3 % \(−6\.9 to −5\.6\), lower; per km/);
+    expect(text).toMatch(/Vertical, peak vertical force: per step −6\.3 % \(−6\.9 to −5\.6\), lower; per km/);
   });
 
   it("keeps the order of the components and writes reading and numbers beside each line", () => {
@@ -41,7 +41,7 @@ describe("differences of the three components", () => {
 
   it("names both levels", () => {
     expect(text).toContain("95 % interval");
-    expect(text).toContain("99 % interval, which the reading is taken from");
+    expect(text).toContain("99 % interval, for readings");
   });
 });
 
@@ -71,7 +71,7 @@ it("names a component that was recorded and not compared, and a metric that grow
       ],
     }),
   );
-  expect(text).toContain(": peak vertical force (less of it is more load)");
+  expect(text).toContain("peak vertical force (less of it is more load)");
   expect(text).toContain(": not compared");
 });
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { curveFigure } from "../../src/report/index.js";
-import { curve, exampleTrial } from "./examples.js";
-import { isBalanced, textOf } from "./tags.js";
+import { curveFigure } from "../../../src/report/index.js";
+import { curve, exampleTrial } from "../examples.js";
+import { isBalanced, textOf } from "../tags.js";
 
 /** The points of the drawn mean curves, in the drawing's own units. */
 const curvesOf = (svg: string): number[][][] =>
@@ -40,8 +40,8 @@ describe("mean curves of one trial", () => {
     // The height between the ticks 0 and 2 BW stands for 2 BW: 1650 N of 80 kg are 2.103 BW.
     const tick = (label: string) =>
       Number(new RegExp(`<text x="39" y="([\\d.]+)"[^>]*>${label}</text>`).exec(svg)?.[1]) - 4;
-    const perUnit = (tick("0") - tick("2")) / 2;
-    expect((tick("0") - (highest[1] ?? 0)) / perUnit).toBeCloseTo(1650 / (80 * 9.80665), 2);
+    const perUnit = (tick("0.0") - tick("2.0")) / 2;
+    expect((tick("0.0") - (highest[1] ?? 0)) / perUnit).toBeCloseTo(1650 / (80 * 9.80665), 2);
   });
 
   it("takes colours and fonts from CSS variables, with fallbacks", () => {
