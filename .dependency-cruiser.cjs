@@ -27,7 +27,7 @@ const packages = {
   statistics: ["pure-rand"],
   io: ["papaparse"],
   exchange: ["papaparse"],
-  cli: ["commander"],
+  cli: ["commander", "papaparse", "yocto-spinner"],
 };
 
 /**
@@ -40,7 +40,7 @@ const builtIn = {
 };
 
 /** What only the command line may touch. */
-const node = ["^node:", "^(fs|path|process|os|url|util|tty|readline)(/|$)"];
+const node = ["^node:", "^(fs|path|process|os|url|util|tty|readline|stream|timers)(/|$)"];
 
 const exactly = (path) => `^${path.replaceAll(".", "\\.")}$`;
 const installed = (names) => names.map((name) => `^node_modules/(@types/)?${name}/`);

@@ -14,5 +14,5 @@ process.stderr.on("error", () => {});
 process.exitCode = await run(process.argv.slice(2), {
   out: (text) => void process.stdout.write(text),
   err: (text) => void process.stderr.write(text),
-  interactive: process.stderr.isTTY === true,
+  watched: process.stderr.isTTY === true ? process.stderr : null,
 });

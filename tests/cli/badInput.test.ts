@@ -219,7 +219,10 @@ describe("command lines: exit 2", () => {
     [
       "an unknown command",
       ["analyze", "x.csv"],
-      [/unknown command 'analyze'/, /analyse, compare, describe, convert, demo, metrics/],
+      [
+        /unknown command 'analyze'/,
+        /analyse, compare, reliability, sessions, runners, describe, convert, demo, metrics/,
+      ],
     ],
     [
       "an unknown option",
@@ -267,7 +270,7 @@ describe("command lines: exit 2", () => {
       await command(),
       2,
       /no command/,
-      /analyse, compare, describe, convert, demo, metrics/,
+      /analyse, compare, reliability, sessions, runners, describe, convert, demo, metrics/,
       /--help/,
     );
   });

@@ -3,6 +3,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { expect } from "vitest";
 import { run } from "../../src/cli/run.js";
+import type { WatchedTerminal } from "./watchedTerminal.js";
 
 /** What a command line did. */
 export interface Outcome {
@@ -13,11 +14,14 @@ export interface Outcome {
 
 /** Runs a command line in this process. */
 export async function command(...argv: readonly string[]): Promise<Outcome> {
-  return commandAt(false, ...argv);
+  return commandAt(null, ...argv);
 }
 
-/** Runs a command line in this process, with or without a person who watches. */
-export async function commandAt(interactive: boolean, ...argv: readonly string[]): Promise<Outcome> {
+/** Runs a command line in this process, with or without a terminal that a person watches. */
+export async function commandAt(
+  watched: WatchedTerminal | null,
+  ...argv: readonly string[]
+): Promise<Outcome> {
   let out = "";
   let err = "";
   const code = await run(argv, {
@@ -26,8 +30,9 @@ export async function commandAt(interactive: boolean, ...argv: readonly string[]
     },
     err: (text) => {
       err += text;
+      watched?.write(text);
     },
-    interactive,
+    watched,
   });
   return { code, out, err };
 }

@@ -7,7 +7,7 @@ import { CATALOGUE } from "../../src/metrics/index.js";
 import { HEALTH_CAUTIONS } from "../../src/report/index.js";
 import { demoRecordings } from "../../src/synthetic/index.js";
 import type { Trial } from "../../src/trial/index.js";
-import { command, commandAt, emptyFolder, fileIn, TREADMILL_OPTIONS, TREADMILL_RUN } from "./command.js";
+import { command, emptyFolder, fileIn, TREADMILL_OPTIONS, TREADMILL_RUN } from "./command.js";
 
 const folder = emptyFolder();
 const demo = demoRecordings();
@@ -312,33 +312,34 @@ describe("metrics", () => {
 });
 
 describe("help", () => {
-  it.each([[], ["analyse"], ["compare"], ["demo"], ["metrics"]])(
-    "of %s carries the health cautions in 80 columns",
-    async (...argv) => {
-      const { code, out, err } = await command(...argv, "--help");
-      expect({ code, err }).toEqual({ code: 0, err: "" });
-      const flat = out.replace(/\n {2}/g, " ");
-      for (const sentence of HEALTH_CAUTIONS) expect(flat).toContain(sentence);
-      expect(Math.max(...out.split("\n").map((line) => [...line].length))).toBeLessThanOrEqual(80);
-    },
-  );
+  const COMMANDS = [
+    [],
+    ["analyse"],
+    ["compare"],
+    ["reliability"],
+    ["sessions"],
+    ["runners"],
+    ["describe"],
+    ["convert"],
+    ["demo"],
+    ["metrics"],
+  ];
 
-  it.each([[], ["analyse"], ["compare"], ["demo"], ["metrics"]])(
-    "of %s is printed for -h and help as well",
-    async (...argv) => {
-      const { out } = await command(...argv, "--help");
-      expect(await command(...argv, "-h")).toEqual({ code: 0, out, err: "" });
-      expect(await command("help", ...argv)).toEqual({ code: 0, out, err: "" });
-    },
-  );
+  it.each(COMMANDS)("of %s carries the health cautions in 80 columns", async (...argv) => {
+    const { code, out, err } = await command(...argv, "--help");
+    expect({ code, err }).toEqual({ code: 0, err: "" });
+    const flat = out.replace(/\n {2}/g, " ");
+    for (const sentence of HEALTH_CAUTIONS) expect(flat).toContain(sentence);
+    expect(Math.max(...out.split("\n").map((line) => [...line].length))).toBeLessThanOrEqual(80);
+  });
+
+  it.each(COMMANDS)("of %s is printed for -h and help as well", async (...argv) => {
+    const { out } = await command(...argv, "--help");
+    expect(await command(...argv, "-h")).toEqual({ code: 0, out, err: "" });
+    expect(await command("help", ...argv)).toEqual({ code: 0, out, err: "" });
+  });
 
   it("prints the version", async () => {
     expect((await command("--version")).out).toMatch(/^\d+\.\d+\.\d+\n$/);
   });
-});
-
-it("tells progress on standard error where a person watches, and keeps standard output the same", async () => {
-  const watched = await commandAt(true, "compare", usual, ahead);
-  expect(watched.err).toMatch(/^reading .*usual\.csv \.\.\.\nreading .*further-ahead\.csv \.\.\.\nanalysing/);
-  expect(watched.out).toBe((await command("compare", usual, ahead)).out);
 });

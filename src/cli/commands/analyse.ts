@@ -1,5 +1,5 @@
 import { stepsToCsv, writeJson } from "../../exchange/index.js";
-import { trialHtml, trialText } from "../../report/index.js";
+import { trialHtml, trialMarkdown, trialText } from "../../report/index.js";
 import { analyseTrial } from "../../trial/index.js";
 import { explainingNoContact } from "../input/explainingNoContact.js";
 import { naming } from "../input/naming.js";
@@ -17,7 +17,6 @@ import type {
   ReadingOptions,
   RecordingOptions,
 } from "../options/inputOptions.js";
-import { progress } from "../output/progress.js";
 import { refuseOverInput } from "../output/refuseOverInput.js";
 import { withOptionWords } from "../output/withOptionWords.js";
 import { writeReport } from "../output/writeReport.js";
@@ -29,13 +28,13 @@ export async function analyse(
   options: RecordingOptions & ReadingOptions & ForceOptions & MarkerOptions & AnalysisOptions & OutputOptions,
   terminal: Terminal,
 ): Promise<void> {
-  const { json, csv, report } = options;
+  const { json, csv, markdown, report } = options;
   const settings = trialOptions(options);
   refuseEmptyWindow(options);
   refuseOverInput(report, [file]);
-  progress(terminal, `reading ${file}`);
+  await terminal.progress.say(`reading ${file}`);
   const ground = await readGround(file, options, options);
-  progress(terminal, "analysing");
+  await terminal.progress.say("analysing");
   const trial = naming(file, () => {
     refuseHighEventCutoff(options.eventCutoff, ground);
     const analysed = explainingNoContact(options.forceOn, () => analyseTrial(ground, settings));
@@ -44,7 +43,11 @@ export async function analyse(
   });
   const title = recordingName(file, options);
   const shown = withOptionWords(trial);
-  const text = json ? `${writeJson(trial)}\n` : csv ? stepsToCsv(trial) : trialText(shown, { title });
+  const text = json
+    ? `${writeJson(trial)}\n`
+    : csv
+      ? stepsToCsv(trial)
+      : (markdown ? trialMarkdown : trialText)(shown, { title });
   if (report !== undefined) {
     writeReport([{ path: report, content: trialHtml(shown, { title }) }], terminal);
   }

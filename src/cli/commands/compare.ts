@@ -1,18 +1,14 @@
-import { basename } from "node:path";
-import { compareTrials } from "../../compare/index.js";
+import { type CurveComparison, compareStanceCurves, compareTrials } from "../../compare/index.js";
 import { metricsToCsv, writeJson } from "../../exchange/index.js";
 import type { GroundReaction } from "../../force/index.js";
-import { comparisonHtml, comparisonText } from "../../report/index.js";
-import { type AnalyseTrialOptions, analyseTrial, analyseTrials, type Trial } from "../../trial/index.js";
-import { isGaitKineticsError } from "../../units/index.js";
-import { explainingNoContact } from "../input/explainingNoContact.js";
-import { naming } from "../input/naming.js";
-import { readGrounds } from "../input/readGrounds.js";
-import { recordingName, recordingPath } from "../input/recordingName.js";
-import { refuseEmptyWindow } from "../input/refuseEmptyWindow.js";
-import { refuseHighEventCutoff } from "../input/refuseHighEventCutoff.js";
-import { refuseWithoutEffect } from "../input/refuseWithoutEffect.js";
-import { trialOptions } from "../input/trialOptions.js";
+import { comparisonHtml, comparisonMarkdown, comparisonText } from "../../report/index.js";
+import type { Trial } from "../../trial/index.js";
+import { type ChangeOptions, knownChanges } from "../input/knownChanges.js";
+import { knownMargins, type MarginOptions } from "../input/knownMargins.js";
+import { loadTrials } from "../input/loadTrials.js";
+import { sourceNames } from "../input/sourceNames.js";
+import { refuseTwice } from "../input/sourcesOf.js";
+import type { TrialSource } from "../input/trialSource.js";
 import type { Both } from "../options/both.js";
 import type {
   AnalysisOptions,
@@ -23,14 +19,17 @@ import type {
   ReadingOptions,
   RecordingOptions,
 } from "../options/inputOptions.js";
-import { progress } from "../output/progress.js";
 import { refuseOverInput } from "../output/refuseOverInput.js";
 import { withOptionWords } from "../output/withOptionWords.js";
 import { writeReport } from "../output/writeReport.js";
 import type { Terminal } from "../terminal.js";
 
 /** What only a comparison takes. */
-export interface MinimumOptions {
+export interface CompareOptions extends ChangeOptions, MarginOptions {
+  readonly baselineAlso?: readonly string[] | undefined;
+  readonly changedAlso?: readonly string[] | undefined;
+  readonly method?: "student" | "bootstrap" | undefined;
+  readonly speedEffect?: "kept" | "removed" | undefined;
   readonly minimumStrides?: number | undefined;
   readonly minimumStridesCorrelated?: number | undefined;
 }
@@ -44,70 +43,68 @@ export async function compare(
     MarkerOptions &
     AnalysisOptions &
     OutputOptions &
-    MinimumOptions,
+    CompareOptions,
   terminal: Terminal,
 ): Promise<void> {
-  const { json, csv, report, metrics, minimumStrides, minimumStridesCorrelated } = options;
-  const settings = trialOptions(options);
-  const own = forBoth((which) => statedOf(options, which));
-  forBoth((which) => refuseEmptyWindow(own[which]));
-  refuseOverInput(report, [files.baseline, files.changed]);
-  const nameOf =
-    basename(files.baseline) === basename(files.changed) && files.baseline !== files.changed
-      ? recordingPath
-      : recordingName;
-  const names = forBoth((which) => nameOf(files[which], own[which]));
-  const grounds = await readGrounds(files, own, options, (which) =>
-    progress(terminal, `reading ${recordingPath(files[which], own[which])}`),
+  const { json, csv, markdown, report, metrics, minimumStrides, minimumStridesCorrelated } = options;
+  const baselines = [files.baseline, ...(options.baselineAlso ?? [])];
+  const changes = [files.changed, ...(options.changedAlso ?? [])];
+  refuseTwice(baselines);
+  refuseTwice(changes);
+  const sources: readonly TrialSource[] = [
+    ...baselines.map((path) => ({ path, own: statedOf(options, "baseline") })),
+    ...changes.map((path) => ({ path, own: statedOf(options, "changed") })),
+  ];
+  refuseOverInput(
+    report,
+    sources.map(({ path }) => path),
   );
-  progress(terminal, "analysing and comparing");
-  forBoth((which) => naming(files[which], () => refuseHighEventCutoff(options.eventCutoff, grounds[which])));
-  const trials = analyseBoth(grounds, files, settings, options.forceOn);
-  refuseWithoutEffect(options, [trials.baseline, trials.changed]);
-  const comparison = compareTrials(trials.baseline, trials.changed, {
+  const known = { ...knownMargins(options), smallestDetectableChange: knownChanges(options) };
+  const { trials, grounds } = await loadTrials(sources, options, terminal);
+  await terminal.progress.say("comparing");
+  const before = trials.slice(0, baselines.length);
+  const after = trials.slice(baselines.length);
+  const comparison = compareTrials(before, after, {
     metrics,
     minimumStrides,
     minimumStridesCorrelated,
+    ...known,
+    method: options.method,
+    speedEffect: options.speedEffect,
   });
+  const each = sourceNames(sources);
+  const names = {
+    baseline: each.slice(0, baselines.length).join(" and "),
+    changed: each.slice(baselines.length).join(" and "),
+  };
   const shown = withOptionWords(comparison);
+  const curves = json && report === undefined ? [] : curvesOf(trials, grounds);
   const text = json
     ? `${writeJson(comparison)}\n`
     : csv
       ? metricsToCsv(comparison)
-      : comparisonText(shown, { names });
+      : (markdown ? comparisonMarkdown : comparisonText)(shown, { names, curves });
   if (report !== undefined) {
-    const pages = forBoth((which) => withOptionWords(trials[which]));
-    const content = comparisonHtml(shown, pages.baseline, pages.changed, { names });
+    await terminal.progress.say("drawing the page");
+    const pages = [before.map(withOptionWords), after.map(withOptionWords)] as const;
+    const content = comparisonHtml(shown, ...pages, { names, curves });
     writeReport([{ path: report, content }], terminal);
   }
   terminal.out(text);
 }
 
-function forBoth<T>(make: (which: keyof Both<T>) => T): Both<T> {
-  return { baseline: make("baseline"), changed: make("changed") };
-}
-
-/** Both trials with one threshold; where that fails, the recording that it fails for is named. */
-function analyseBoth(
-  grounds: Both<GroundReaction>,
-  files: Both<string>,
-  options: AnalyseTrialOptions,
-  forceOn: ReadingOptions["forceOn"],
-): Both<Trial> {
-  try {
-    const [baseline, changed] = analyseTrials([grounds.baseline, grounds.changed], options) as [Trial, Trial];
-    return { baseline, changed };
-  } catch (caught) {
-    if (isGaitKineticsError(caught))
-      forBoth((which) =>
-        naming(files[which], () => explainingNoContact(forceOn, () => analyseTrial(grounds[which], options))),
-      );
-    throw caught;
-  }
+/** Of one recording each: which curves of several stand for their condition, no rule says. */
+function curvesOf(
+  [baseline, changed, ...more]: readonly Trial[],
+  grounds: readonly GroundReaction[] | null,
+): readonly CurveComparison[] {
+  const [before, after] = grounds ?? [];
+  if (!baseline || !changed || more.length > 0 || !before || !after) return [];
+  return compareStanceCurves({ ground: before, trial: baseline }, { ground: after, trial: changed }).curves;
 }
 
 function statedOf(options: Partial<ComparedOptions>, which: keyof Both<unknown>): RecordingOptions {
-  const { mass, height, speed, surface, grade, firstFoot, rate, from, to } = options;
+  const { mass, height, speed, surface, grade, firstFoot, footwear, rate, from, to } = options;
   return {
     mass: mass?.[which],
     height: height?.[which],
@@ -115,6 +112,7 @@ function statedOf(options: Partial<ComparedOptions>, which: keyof Both<unknown>)
     surface: surface?.[which],
     grade: grade?.[which],
     firstFoot: firstFoot?.[which],
+    footwear: footwear?.[which],
     rate: rate?.[which],
     from: from?.[which],
     to: to?.[which],

@@ -5,7 +5,6 @@ import { readRecordingFile } from "../input/readRecordingFile.js";
 import { refuseEmptyWindow } from "../input/refuseEmptyWindow.js";
 import type { ForceOptions, ReadingOptions, RecordingOptions } from "../options/inputOptions.js";
 import { note } from "../output/note.js";
-import { progress } from "../output/progress.js";
 import { refuseExisting } from "../output/refuseExisting.js";
 import { refuseOverInput } from "../output/refuseOverInput.js";
 import { writeFilesWhole } from "../output/writeFilesWhole.js";
@@ -29,11 +28,11 @@ export async function convert(
     refuseExisting(path, options.overwrite === true);
   };
   refuse(target.path);
-  progress(terminal, `reading ${file}`);
+  await terminal.progress.say(`reading ${file}`);
   const recording = await namingLater(file, () => readRecordingFile(file, options, options));
   const { files, notes } = naming(file, () => convertedFiles(recording, target, options));
   for (const { path } of files) refuse(path);
   writeFilesWhole(files);
   for (const sentence of notes) note(terminal, target.path, sentence);
-  progress(terminal, `wrote ${files.map(({ path }) => path).join(", ")}`);
+  terminal.progress.end(`wrote ${files.map(({ path }) => path).join(", ")}`);
 }

@@ -2,7 +2,6 @@ import { join } from "node:path";
 import { writeCsv } from "../../io/index.js";
 import { demoRecordings } from "../../synthetic/index.js";
 import { makeFolder } from "../output/makeFolder.js";
-import { progress } from "../output/progress.js";
 import { writeReport } from "../output/writeReport.js";
 import type { Terminal } from "../terminal.js";
 import { compare } from "./compare.js";
@@ -13,7 +12,7 @@ export const DEMO_FOLDER = "demo-output";
 /** Writes the two synthetic recordings, compares them as files, prints the answer and says what to try next. */
 export async function demo({ out: folder }: { readonly out: string }, terminal: Terminal): Promise<void> {
   makeFolder(folder);
-  progress(terminal, "making two recordings");
+  await terminal.progress.say("making two recordings");
   const { usual, furtherAhead, files, runner, club } = demoRecordings();
   const paths = {
     usual: join(folder, files.usual),

@@ -5,7 +5,6 @@ import { recordingName } from "../input/recordingName.js";
 import { refuseEmptyWindow } from "../input/refuseEmptyWindow.js";
 import type { ReadingOptions, RecordingOptions } from "../options/inputOptions.js";
 import { optionWords } from "../output/optionWords.js";
-import { progress } from "../output/progress.js";
 import type { Terminal } from "../terminal.js";
 
 /** Says what is in a file, as text or JSON. */
@@ -15,7 +14,7 @@ export async function describe(
   terminal: Terminal,
 ): Promise<void> {
   refuseEmptyWindow(options);
-  progress(terminal, `reading ${file}`);
+  await terminal.progress.say(`reading ${file}`);
   const found = await namingLater(file, () => describeFile(file, options, options));
   const description = {
     ...found,

@@ -149,7 +149,7 @@ function withoutDirection(channel: DescribedChannel): DescribedChannel {
 
 /** A table that no statement makes a recording: its columns and nothing else. */
 function rawDescription({ rows }: WrittenTable, columns: readonly DescribedColumn[]): RecordingDescription {
-  const nothing = { speed: null, surface: null, grade: null, firstFoot: null, markers: null };
+  const nothing = { speed: null, surface: null, grade: null, firstFoot: null, footwear: null, markers: null };
   const none = { subject: {}, platforms: [], events: [], toState: [], cautions: [], commandLine: null };
   return {
     ...nothing,

@@ -1,6 +1,5 @@
 import type { GroundReaction } from "../../force/index.js";
 import { isGaitKineticsError } from "../../units/index.js";
-import type { Both } from "../options/both.js";
 import type {
   ForceOptions,
   MarkerOptions,
@@ -8,6 +7,7 @@ import type {
   RecordingOptions,
 } from "../options/inputOptions.js";
 import { readGround } from "./readGround.js";
+import type { TrialSource } from "./trialSource.js";
 import { USED_BY_SOME, type UsedBySome } from "./unusedOptions.js";
 
 /** How both files are read. */
@@ -30,33 +30,34 @@ interface Read {
 }
 
 /**
- * Reads two files with the same options, of which each takes those that it uses and the names that it has
- * columns for: an option must be for one of them, a name a column of one of them.
+ * Reads files with the same options, of which each takes those that it uses and the names that it has columns for: an
+ * option must be for one of them, a name a column of one of them.
  *
+ * @param sources - One or more.
  * @param starting - Called before a file is read.
  * @throws GaitKineticsError as {@link readGround}.
  */
 export async function readGrounds(
-  paths: Both<string>,
-  own: Both<RecordingOptions>,
+  sources: readonly TrialSource[],
   options: Options,
-  starting: (which: keyof Both<unknown>) => void,
-): Promise<Both<GroundReaction>> {
-  const read = (which: keyof Both<unknown>): Promise<Read> => {
-    starting(which);
-    return readWithOwnOptions(paths[which], own[which], options);
-  };
-  const baseline = await read("baseline");
-  if (baseline.missed.length === 0) baseline.result();
-  const changed = await read("changed");
-  const nowhere = baseline.missed.find(({ option, name }) =>
-    changed.missed.some((other) => other.option === option && other.name === name),
+  starting: (source: TrialSource) => Promise<void>,
+): Promise<GroundReaction[]> {
+  const read: Read[] = [];
+  for (const source of sources) {
+    await starting(source);
+    const one = await readWithOwnOptions(source, options);
+    if (one.missed.length === 0) one.result();
+    read.push(one);
+  }
+  const [first, ...others] = read;
+  const nowhere = first?.missed.find(({ option, name }) =>
+    others.every(({ missed }) => missed.some((other) => other.option === option && other.name === name)),
   );
   if (nowhere !== undefined) throw nowhere.refusal;
-  return { baseline: baseline.result(), changed: changed.result() };
+  return read.map(({ result }) => result());
 }
 
-async function readWithOwnOptions(path: string, own: RecordingOptions, options: Options): Promise<Read> {
+async function readWithOwnOptions({ path, own }: TrialSource, options: Options): Promise<Read> {
   const missed: Missed[] = [];
   let taken = { own, options };
   for (;;) {

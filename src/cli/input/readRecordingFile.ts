@@ -1,5 +1,6 @@
 import { type MotionBidsColumn, readC3d, readMotionBids } from "../../io/index.js";
 import type { Recording } from "../../recording/index.js";
+import { fail } from "../../units/index.js";
 import type {
   ForceOptions,
   MarkerOptions,
@@ -36,11 +37,11 @@ export async function readRecordingFile(
 /** Reads by the format; a word for a column that the reader does not know is the reader's to refuse. */
 function readAs(
   file: OpenedFile,
-  { rate, mass, height, speed, surface, grade }: RecordingOptions,
+  { rate, mass, height, speed, surface, grade, footwear }: RecordingOptions,
   reading: ReadingOptions,
 ): Recording | Promise<Recording> {
   const { axes, forceOn } = reading;
-  const runner = { mass, height, speed, surface, grade };
+  const runner = { mass, height, speed, surface, grade, footwear };
   switch (file.format) {
     case "c3d":
       return readC3d(file.bytes(), { ...runner, axes, units: reading.units, lengthUnit: reading.lengthUnit });
@@ -51,6 +52,11 @@ function readAs(
         columns: reading.columns as Readonly<Record<string, MotionBidsColumn>> | undefined,
         forceOn: forceOn === "auto" ? undefined : forceOn,
       });
+    case "result":
+      return fail(
+        "unreadable-file",
+        "it is JSON, which holds results; a recording is needed (compare, reliability, sessions and runners take results of analyse --json)",
+      );
     case "table":
       return readTable(file, { rate, ...runner }, reading);
   }

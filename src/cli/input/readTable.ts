@@ -6,7 +6,7 @@ import type { OpenedFile } from "./openFile.js";
 /** Reads a table of text; `verticalForce` as {@link readCsvStream} takes it. */
 export function readTable(
   file: OpenedFile,
-  { rate, mass, height, speed, surface, grade }: RecordingOptions,
+  { rate, mass, height, speed, surface, grade, footwear }: RecordingOptions,
   reading: ReadingOptions,
   verticalForce: "needed" | "optional" = "needed",
 ): Recording | Promise<Recording> {
@@ -18,6 +18,7 @@ export function readTable(
     speed,
     surface,
     grade,
+    footwear,
     axes,
     sampleRate: rate,
     units,

@@ -22,6 +22,19 @@ export function both<T>(read: Reader<T>): Reader<Both<T>> {
   };
 }
 
+/** Reads one text for both recordings, or two with a semicolon between: a comma may stand in each. */
+export function bothTexts<T>(read: Reader<T>): Reader<Both<T>> {
+  return (text) => {
+    const [baseline = "", changed = baseline, ...more] = text.split(";");
+    if (more.length > 0) {
+      throw new InvalidArgumentError(
+        "It takes one text for both recordings, or two with a semicolon between.",
+      );
+    }
+    return { baseline: read(baseline), changed: read(changed) };
+  };
+}
+
 function refuseAmbiguous(text: string): void {
   if (!/\d,\d/.test(text)) return;
   const [, first, second, unit] = /^\s*([+-]?\d+),(\d+)(\D*)$/.exec(text) ?? [];

@@ -4,7 +4,7 @@ import type { Delimiter } from "../../io/index.js";
 import type { Metric } from "../../metrics/index.js";
 import { type Axes, PLAUSIBLE_BOUNDS, type Side, type Surface } from "../../recording/index.js";
 import { airDrag } from "./airDrag.js";
-import { type Both, both } from "./both.js";
+import { type Both, both, bothTexts } from "./both.js";
 import { type Feet, feet, markerNames } from "./markerNames.js";
 import { metricIds } from "./metricIds.js";
 import { once } from "./once.js";
@@ -12,6 +12,7 @@ import {
   axes,
   cutoff,
   delimiter,
+  footwear,
   grade,
   list,
   netOrder,
@@ -35,6 +36,7 @@ export interface RecordingOptions {
   readonly surface?: Surface | undefined;
   readonly grade?: number | undefined;
   readonly firstFoot?: Side | undefined;
+  readonly footwear?: string | undefined;
   readonly rate?: number | undefined;
   readonly from?: number | undefined;
   readonly to?: number | undefined;
@@ -101,6 +103,7 @@ export interface AnalysisOptions {
 export interface OutputOptions {
   readonly json?: true | undefined;
   readonly csv?: true | undefined;
+  readonly markdown?: true | undefined;
   readonly report?: string | undefined;
 }
 
@@ -136,6 +139,7 @@ const RECORDING: readonly Entry[] = [
   ["--surface <word>", "what the foot lands on: belt or ground", word("belt", "ground")],
   ["--grade <slope>", 'slope of the surface, uphill positive, such as "2 %"', grade],
   ["--first-foot <side>", "foot of the first complete contact: left or right", word("left", "right")],
+  ["--footwear <text>", 'what is on the feet, in words: "road shoe, 250 g"', footwear],
   [
     "--rate <quantity>",
     'sampling rate of a table without time, such as "300 Hz"',
@@ -270,6 +274,24 @@ const ANALYSIS: readonly Entry[] = [
   ],
 ];
 
+/** How each statement about a recording is read. */
+export const RECORDING_READERS: Readonly<Record<keyof RecordingOptions, Reader<unknown>>> =
+  Object.fromEntries(RECORDING.map(([flags, , read]) => [new Option(flags).attributeName(), read])) as Record<
+    keyof RecordingOptions,
+    Reader<unknown>
+  >;
+
+/** Names of the options that say how recordings are read and analysed; a trial that was analysed before takes none. */
+export const OPTIONS_OF_RECORDINGS: readonly string[] = [
+  ...RECORDING,
+  ...READING,
+  ...FORCE,
+  ...MARKERS,
+  ...ANALYSIS,
+]
+  .map(([flags]) => new Option(flags).attributeName())
+  .filter((name) => name !== "metrics");
+
 function addEntries(
   command: Command,
   entries: readonly Entry[],
@@ -288,7 +310,7 @@ export function addRecordingOptions(command: Command): Command {
 
 /** Adds the same options, each with one value for both recordings or two. */
 export function addComparedOptions(command: Command): Command {
-  return addEntries(command, RECORDING, both);
+  return addEntries(command, RECORDING, (read) => (read === footwear ? bothTexts(read) : both(read)));
 }
 
 /** Adds how files are read. */
@@ -311,12 +333,21 @@ export function addAnalysisOptions(command: Command): Command {
   return addEntries(command, ANALYSIS);
 }
 
+/** The option for JSON. */
+export function jsonOption(): Option {
+  return new Option("--json", "print every number and setting as JSON");
+}
+
+/** The option for a page. */
+export function reportOption(): Option {
+  return new Option("--report <file>", "write a page to read and print, FILE.html").argParser(once(page));
+}
+
 /** Adds what comes out. */
 export function addOutputOptions(command: Command, csv: string): Command {
   return command
-    .addOption(new Option("--json", "print every number and setting as JSON").conflicts("csv"))
-    .addOption(new Option("--csv", `print ${csv} as CSV`))
-    .addOption(
-      new Option("--report <file>", "write a page to read and print, FILE.html").argParser(once(page)),
-    );
+    .addOption(jsonOption().conflicts(["csv", "markdown"]))
+    .addOption(new Option("--csv", `print ${csv} as CSV`).conflicts("markdown"))
+    .addOption(new Option("--markdown", "print the text as Markdown"))
+    .addOption(reportOption());
 }

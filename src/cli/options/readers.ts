@@ -1,8 +1,9 @@
 import { InvalidArgumentError } from "commander";
 import type { Delimiter } from "../../io/index.js";
-import { type Axes, axisMapping, PLAUSIBLE_BOUNDS, type Side } from "../../recording/index.js";
+import { type Axes, axisMapping, checkFootwear, PLAUSIBLE_BOUNDS, type Side } from "../../recording/index.js";
 import { isGaitKineticsError, type NumberBounds, requireNumber } from "../../units/index.js";
 import { parseQuantity } from "../../units/parse/index.js";
+import { oneLine } from "../output/oneLine.js";
 import { optionWords } from "../output/optionWords.js";
 
 /** Turns what was typed for an option into its value. */
@@ -69,6 +70,11 @@ export function grade(text: string): number {
   if (match === null) throw new InvalidArgumentError('It must be rise over run, such as "2 %" or 0.02.');
   const slope = Number(match[1]) / (match[2] === "%" ? 100 : 1);
   return refusingAsUsage(() => requireNumber("It", slope, PLAUSIBLE_BOUNDS.grade));
+}
+
+/** Reads what is on the feet: one line of text. */
+export function footwear(text: string): string {
+  return refusingAsUsage(() => checkFootwear("It", text.trim()));
 }
 
 /** Reads a cutoff, or the word `none`. */
@@ -174,6 +180,24 @@ export function folder(text: string): string {
   return text;
 }
 
+/** Longest text that a source is named in, characters. */
+const LONGEST_SENTENCE = 200;
+
+/** Reads a text that is printed as it is: one line. */
+export function sentence(text: string): string {
+  const plain = text.trim();
+  if (plain === "" || plain.length > LONGEST_SENTENCE || plain !== oneLine(plain)) {
+    throw new InvalidArgumentError(`It must be one line of text of up to ${LONGEST_SENTENCE} characters.`);
+  }
+  return plain;
+}
+
+/** Reads the name of a file. */
+export function fileName(text: string): string {
+  if (text.trim() === "") throw new InvalidArgumentError("It must name a file.");
+  return text;
+}
+
 const refusingNegative = quantity("frequency", { positive: true });
 
 /** What the library refuses in an option is bad usage. */
@@ -182,11 +206,11 @@ export function refusingAsUsage<T>(read: () => T): T {
     return read();
   } catch (caught) {
     if (isGaitKineticsError(caught))
-      throw new InvalidArgumentError(`${sentence(optionWords(caught.message))}.`);
+      throw new InvalidArgumentError(`${capitalised(optionWords(caught.message))}.`);
     throw caught;
   }
 }
 
-function sentence(text: string): string {
+function capitalised(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
 }
