@@ -22,7 +22,7 @@ export const SHARED_CORRELATION_DEFAULTS: Complete<SharedCorrelationOptions> = {
  * from one and the same person, the larger of two estimates errs on the careful side.
  * Units: none.
  * Limits: at least two values in each. With both options, of differences between two series of 20 to 80 values with a
- * correlation of 0 to 0.6 and no true difference, at most one in a hundred leaves the 99 % interval and exceeds 0.8
+ * first-order correlation of 0 to 0.6 and no true difference, at most one in a hundred leaves the 99 % interval and exceeds 0.8
  * standard deviations; the tests hold them to it.
  * Source: as {@link effectiveNumberOf}; the sharing is a rule of this library, checked by simulation.
  * @param first - Finite numbers in their order of time, at least two.

@@ -14,7 +14,7 @@ const MOST_STEPS = 100;
  * 1 − p: take minus the quantile of 1 − p where that is known.
  * Source: definition; held to SciPy's `stats.t.ppf` and to mpmath.
  * @param p - Probability, above 0 and below 1.
- * @param df - Degrees of freedom ν, above 0; need not be whole.
+ * @param df - Degrees of freedom ν, above 0, at most 1e300; need not be whole.
  * @throws GaitKineticsError `out-of-range`, `not-finite`, `wrong-type`: an argument outside its range, or a quantile
  *   beyond the largest number (few degrees of freedom, extreme p).
  * @example
@@ -22,7 +22,7 @@ const MOST_STEPS = 100;
  */
 export function studentTQuantile(p: number, df: number): number {
   requireNumber("p", p, { above: 0, below: 1 });
-  requireNumber("df", df, { above: 0 });
+  requireNumber("df", df, { above: 0, to: 1e300 });
   const centre = Math.abs(p - 0.5);
   const tail = Math.min(p, 1 - p);
   const size = tail < 0.05 ? fromTail(tail, df) : fromCentre(centre, df);

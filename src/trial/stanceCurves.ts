@@ -71,6 +71,7 @@ const DIRECTIONS: Readonly<Record<StanceComponent, Direction>> = {
  * @param options - {@link STANCE_CURVES_DEFAULTS} where left out.
  * @throws GaitKineticsError `missing-channel`: the component was not recorded; `missing-value`: body weights without
  *   a mass, or the mediolateral force of both sides where sides are not known; `no-contact`: none of the side;
+ *   `wrong-type`, `not-finite`, `out-of-range`: no ground reaction, no contacts, or for body weights no gravity;
  *   `out-of-range`, `not-finite`, `wrong-type`, `unknown-option`, `conflict`: an option outside what it allows.
  * @example
  * stanceCurves(ground, contacts, { side: "left" }).curves[0].length // 101
@@ -88,6 +89,8 @@ export function stanceCurves(
   ]);
   const side = requireOneOf("side", settings.side, ["left", "right", "both"]);
   const points = requireNumber("points", settings.points, { from: 2, to: 10001, whole: true });
+  requireGround(ground);
+  requireContacts(contacts);
   const direction = DIRECTIONS[component];
   if (ground.force[direction] === undefined) {
     fail("missing-channel", `the recording has no ${component} force`, {
@@ -118,6 +121,34 @@ export function stanceCurves(
   return { component, side, unit, curves, contacts: own, filter: filtered.settings.filter };
 }
 
+function requireGround(ground: GroundReaction): void {
+  const named = ground?.settings !== undefined && ground.subject !== undefined;
+  if (
+    named &&
+    ground.settings !== null &&
+    ground.subject !== null &&
+    ground.force?.up instanceof Float64Array
+  )
+    return;
+  fail(
+    "wrong-type",
+    "ground is no ground reaction with force.up, subject and settings; a recording becomes one by toGroundReaction",
+    { argument: "ground" },
+  );
+}
+
+function requireContacts(contacts: readonly Contact[]): void {
+  if (!Array.isArray(contacts)) {
+    fail("wrong-type", "contacts is no list of contacts; detectEvents finds them", { argument: "contacts" });
+  }
+  const wrong = contacts.findIndex((contact) => typeof contact !== "object" || contact === null);
+  if (wrong < 0) return;
+  fail("wrong-type", `contacts[${wrong}] is no contact; detectEvents finds them`, {
+    argument: "contacts",
+    where: `contact ${wrong}`,
+  });
+}
+
 /** The unit that was asked for or can be had, and what newtons are divided by. */
 function scaleOf(
   ground: GroundReaction,
@@ -133,5 +164,6 @@ function scaleOf(
     });
   }
   requireNumber("mass", mass, { above: 0, below: 500, unit: "kg" });
-  return { unit, weight: mass * ground.gravity };
+  const gravity = requireNumber("ground.gravity", ground.gravity, { above: 0, to: 30, unit: "m/s²" });
+  return { unit, weight: mass * gravity };
 }

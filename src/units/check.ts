@@ -45,12 +45,19 @@ function refuse(code: ErrorCode, argument: string, value: unknown, bounds: Numbe
   const limits = (["above", "from", "below", "to"] as const)
     .flatMap((name) => (bounds[name] === undefined ? [] : ` ${name} ${bounds[name]}`))
     .join(" and");
-  const given = typeof value === "string" ? `"${value}"` : String(value);
   fail(
     code,
-    `${argument} is ${given}${unit}; a ${bounds.whole ? "whole" : "finite"} number${limits}${unit} is needed${bounds.hint ? ` (${bounds.hint})` : ""}`,
+    `${argument} is ${shown(value)}${unit}; a ${bounds.whole ? "whole" : "finite"} number${limits}${unit} is needed${bounds.hint ? ` (${bounds.hint})` : ""}`,
     { argument, values: { given: value, ...bounds } },
   );
+}
+
+/** What was given, in a message: an object need not have a string of its own. */
+function shown(value: unknown): string {
+  if (typeof value === "string") return `"${value}"`;
+  if (typeof value === "function") return "a function";
+  if (typeof value === "object" && value !== null) return Array.isArray(value) ? "a list" : "an object";
+  return String(value);
 }
 
 /**
@@ -112,7 +119,7 @@ export function requireOneOf<const T extends string>(
   if (found === undefined) {
     fail(
       "out-of-range",
-      `${argument} is ${JSON.stringify(value) ?? String(value)}; it must be ${allowed.map((word) => `"${word}"`).join(" or ")}`,
+      `${argument} is ${shown(value)}; it must be ${allowed.map((word) => `"${word}"`).join(" or ")}`,
       {
         argument,
         values: { given: value, allowed },

@@ -100,6 +100,34 @@ it("leaves out contacts that share their plate", () => {
 
 const upOnly = groundOf({ up: new Float64Array(500).fill(700), sampleRate: 500, mass: null });
 const one = [contactOver(0.1, 0.3)];
+describe("2026-11-25: TypeErrors of what is no recording, and curves of NaN or Infinity body weights", () => {
+  it.each([
+    null,
+    undefined,
+    {},
+    { ...ground, force: undefined },
+    { ...ground, settings: undefined },
+    { ...ground, subject: null },
+  ])("no ground reaction, case %#", (source) =>
+    expect(() => stanceCurves(source as never, trial.contacts)).toThrow(
+      expect.objectContaining({ code: "wrong-type" }),
+    ),
+  );
+  it.each([null, {}, [null]])("contacts %o", (contacts) =>
+    expect(() => stanceCurves(ground, contacts as never)).toThrow(
+      expect.objectContaining({ code: "wrong-type" }),
+    ),
+  );
+  it.each([
+    [undefined, "wrong-type"],
+    [0, "out-of-range"],
+    [Number.NaN, "not-finite"],
+  ])("gravity %s: %s for body weights, none needed for newtons", (gravity, code) => {
+    const source = { ...ground, gravity } as typeof ground;
+    expect(() => stanceCurves(source, trial.contacts)).toThrow(expect.objectContaining({ code }));
+    expect(stanceCurves(source, trial.contacts, { unit: "N" }).unit).toBe("N");
+  });
+});
 it.each([
   ["missing-channel", upOnly, one, { component: "anteroposterior" }],
   ["missing-value", upOnly, one, { unit: "BW" }],

@@ -2,6 +2,17 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { requireFiniteSamples, requireNumber, requireOneOf } from "../../src/units/index.js";
 
+it("2026-11-25: an object without a prototype, a large integer or a list that holds itself made the message fail", () => {
+  const circular: unknown[] = [];
+  circular.push(circular);
+  for (const given of [Object.create(null), [Object.create(null)], circular, 10n, Symbol("x"), () => 1]) {
+    expect(() => requireNumber("share", given)).toThrow(expect.objectContaining({ code: "wrong-type" }));
+    expect(() => requireOneOf("side", given, ["left", "right"])).toThrow(
+      expect.objectContaining({ code: "out-of-range" }),
+    );
+  }
+});
+
 describe("requireNumber", () => {
   it.each([
     [0.5, { above: 0, below: 1 }],

@@ -3,7 +3,7 @@ import type { StanceComponent, Trial } from "../../trial/index.js";
 import { type Complete, fail, requireOneOf, withDefaults } from "../../units/index.js";
 import { requireComparable } from "../requireComparable.js";
 import type { CurveComparison } from "./curveComparison.js";
-import { CURVE_TEST_DEFAULTS, type CurveTestOptions, LEAST_MEAN_CURVES } from "./options.js";
+import { type CurveTestOptions, LEAST_MEAN_CURVES } from "./options.js";
 import { testCurves } from "./testCurves.js";
 
 /** Which mean curves are compared, and how. */
@@ -17,9 +17,11 @@ export interface CompareMeanCurvesOptions extends CurveTestOptions {
   readonly unit?: "N" | "BW" | null | undefined;
 }
 
-/** The vertical force of both sides, each runner under both conditions. */
+/** As {@link CURVE_TEST_DEFAULTS}; the vertical force of both sides, each runner under both conditions. */
 export const COMPARE_MEAN_CURVES_DEFAULTS: Complete<CompareMeanCurvesOptions> = {
-  ...CURVE_TEST_DEFAULTS,
+  level: 0.05,
+  permutations: 1000,
+  seed: 1,
   component: "vertical",
   side: "both",
   paired: true,

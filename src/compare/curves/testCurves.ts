@@ -6,6 +6,7 @@ import {
   fieldPermutation,
   fieldThreshold,
   fieldTTest,
+  median,
   type StudentField,
 } from "../../statistics/index.js";
 import { type Caution, type Complete, fail } from "../../units/index.js";
@@ -33,6 +34,9 @@ export interface CurveSets {
  * Share of the curves, at the points worth least, below which it is said how many independent ones they are worth.
  */
 const WORTH_SAYING = 0.9;
+
+/** Below this share of what neighbours alone would make of the curves, their memory is said to be long. */
+const LONG_MEMORY = 0.35;
 
 /** Tests two sets of curves point by point and finds the stretches in which they differ. */
 export function testCurves(sets: CurveSets, options: Complete<CurveTestOptions>): CurveComparison {
@@ -112,11 +116,22 @@ function testCautions(
 ): Caution[] {
   const cautions: Caution[] = [];
   if (test.lowShare < WORTH_SAYING) {
-    const worth = [test.lowShare * baseline.length, test.lowShare * changed.length] as const;
+    const worth = [baseline, changed].map(({ length }) => Math.max(1, test.lowShare * length)) as [
+      number,
+      number,
+    ];
     cautions.push({
       code: "curves-correlated",
       message: `successive curves resemble each other: the ${baseline.length} of the baseline count as ${digits(Math.round(worth[0]))} independent ones, the ${changed.length} of the changed trial as ${digits(Math.round(worth[1]))}`,
       values: { baseline: worth[0], changed: worth[1] },
+    });
+  }
+  const share = shareOfNeighbours(test);
+  if (share < LONG_MEMORY) {
+    cautions.push({
+      code: "curves-long-memory",
+      message: `curves resemble not only the next but later ones as well, as where a trial settles in or wanders slowly: their means vary ${digits(Number((1 / share).toPrecision(2)))} times as much as neighbours alone would tell, and what one trial cannot show of such change may still pass for a difference; record longer trials, or several`,
+      values: { times: 1 / share },
     });
   }
   if (withoutPermutation) {
@@ -136,6 +151,12 @@ function testCautions(
     });
   }
   return cautions;
+}
+
+/** Median over the points of what curves are worth, over what the correlation of neighbours alone makes of it. */
+function shareOfNeighbours({ effectiveShare, neighbourShare, formed }: FieldTTest): number {
+  const ratios = Array.from(effectiveShare, (share, q) => share / (neighbourShare[q] as number));
+  return median(ratios.filter((_, q) => formed[q]));
 }
 
 function meanCurve(curves: Curves, points: number): number[] {

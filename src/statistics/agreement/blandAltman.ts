@@ -8,7 +8,7 @@ import {
 import { mean } from "../mean.js";
 import type { Interval } from "../meanInterval.js";
 import { requireSameLength } from "../requireSameLength.js";
-import type { Values } from "../requireValues.js";
+import { LARGEST, type Values } from "../requireValues.js";
 import { standardDeviation } from "../standardDeviation.js";
 import { studentTQuantile } from "../studentTQuantile.js";
 
@@ -63,7 +63,7 @@ export interface BlandAltman {
  */
 export function blandAltman(first: Values, second: Values, options: BlandAltmanOptions = {}): BlandAltman {
   const { multiplier, level, limitError } = withDefaults<BlandAltmanOptions>(BLAND_ALTMAN_DEFAULTS, options);
-  requireNumber("multiplier", multiplier, { above: 0 });
+  requireNumber("multiplier", multiplier, { above: 0, to: LARGEST });
   requireNumber("level", level, { above: 0, below: 1 });
   requireOneOf("limitError", limitError, ["full", "short"]);
   requireSameLength(first, second, 2);

@@ -1,4 +1,5 @@
 import { fail } from "../../units/index.js";
+import { shown } from "../shown.js";
 
 /** A form of the intraclass correlation by Shrout & Fleiss's name or McGraw & Wong's. */
 export type CorrelationForm =
@@ -49,7 +50,7 @@ export function formParts(form: unknown): FormParts {
   const found = FORMS.find((parts) => parts.form === form || parts.alsoCalled === form);
   if (found !== undefined) return found;
   const allowed = FORMS.flatMap((parts) => [parts.form, parts.alsoCalled]);
-  return fail("out-of-range", `form is ${String(form)}; it is one of ${allowed.join(", ")}`, {
+  return fail("out-of-range", `form is ${shown(form)}; it is one of ${allowed.join(", ")}`, {
     argument: "form",
     values: { given: form, allowed },
   });

@@ -139,8 +139,8 @@ function agreementEnds(squares: MeanSquares, level: number): { low: number; high
   const noise = k * J + (k * n - k - n) * E;
   if (E === 0 && J === 0) return { low: 1, high: 1 };
   const p = (1 + level) / 2;
-  // Where the parts cancel, as they may for a negative correlation, the fewest degrees of freedom are one trial's.
-  const df = freedom > 0 ? freedom : k - 1;
+  // Of a negative correlation the parts may cancel and leave fewer degrees of freedom than the trials alone have.
+  const df = Math.max(k - 1, freedom);
   const low = fQuantile(p, n - 1, df);
   const high = fQuantile(p, df, n - 1);
   return {

@@ -1,4 +1,5 @@
 import { type Complete, requireNumber, withDefaults } from "../../units/index.js";
+import { LARGEST } from "../requireValues.js";
 
 /** Of what, and how sure. */
 export interface SmallestDetectableChangeOptions {
@@ -34,12 +35,12 @@ export function smallestDetectableChange(
   standardError: number,
   options: SmallestDetectableChangeOptions = {},
 ): number {
-  requireNumber("standardError", standardError, { from: 0 });
+  requireNumber("standardError", standardError, { from: 0, to: LARGEST });
   const { multiplier, trials } = withDefaults<SmallestDetectableChangeOptions>(
     SMALLEST_DETECTABLE_CHANGE_DEFAULTS,
     options,
   );
-  requireNumber("multiplier", multiplier, { above: 0 });
+  requireNumber("multiplier", multiplier, { above: 0, to: LARGEST });
   requireNumber("trials", trials, { from: 1, whole: true });
   return multiplier * Math.SQRT2 * (standardError / Math.sqrt(trials));
 }

@@ -1,4 +1,5 @@
 import { fail } from "../../units/index.js";
+import { requireList } from "../requireList.js";
 import { requireValues, type Values } from "../requireValues.js";
 
 /** One row a subject (a runner), one column a trial (or judge, method, day), every cell filled. */
@@ -13,11 +14,7 @@ export type AgreementTable = ArrayLike<Values>;
  *   `unequal-lengths`: rows of different lengths; `not-finite`: a cell that is no finite number.
  */
 export function requireTable(table: AgreementTable, leastRows: number): void {
-  if (typeof table !== "object" || table === null || typeof table.length !== "number") {
-    fail("wrong-type", `table is ${table === null ? "null" : typeof table}; a list of rows is needed`, {
-      argument: "table",
-    });
-  }
+  requireList("table", table, "rows");
   if (table.length < leastRows) {
     fail("too-short", `table holds ${table.length} rows; at least ${leastRows} are needed`, {
       argument: "table",

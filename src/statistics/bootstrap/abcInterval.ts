@@ -2,7 +2,7 @@ import { type Fraction, fail, requireNumber } from "../../units/index.js";
 import { normalProbability } from "../distributions/normalProbability.js";
 import { normalQuantile } from "../distributions/normalQuantile.js";
 import type { Interval } from "../meanInterval.js";
-import { finite } from "./statistic.js";
+import { finite, requireStatistic } from "./statistic.js";
 
 /** A statistic with the approximate bootstrap interval, and what corrects it. */
 export interface AbcInterval {
@@ -28,7 +28,7 @@ const STEP = 0.001;
  * quantiles. Weights add up to one and may be slightly negative at the ends. Items independent of each other.
  * Source: Efron & Tibshirani 1993, An Introduction to the Bootstrap, chapters 14 and 22 (algorithm from memory); table 14.2 of the
  * book prints the interval of its example, which it gives.
- * @param n - Number of items, at least two.
+ * @param n - Number of items, two to 1 000 000.
  * @param statistic - Takes the weights of the items, gives a finite number.
  * @param level - Share of repeats the interval is meant to cover.
  * @throws GaitKineticsError `out-of-range`: n, the level, or a statistic that no weight moves; `not-finite`, `wrong-type`.
@@ -41,7 +41,8 @@ export function abcInterval(
   statistic: (weights: Float64Array) => number,
   level: Fraction = 0.95,
 ): AbcInterval {
-  requireNumber("n", n, { from: 2, whole: true });
+  requireNumber("n", n, { from: 2, to: 1_000_000, whole: true });
+  requireStatistic(statistic);
   requireNumber("level", level, { above: 0, below: 1 });
   const even = new Float64Array(n).fill(1 / n);
   const at = (direction: (i: number) => number, step: number) =>

@@ -2,15 +2,17 @@ import { type Complete, type Fraction, fail, requireNumber, withDefaults } from 
 import { mean } from "../mean.js";
 import type { Interval } from "../meanInterval.js";
 import { quantile } from "../quantile.js";
+import { requireList } from "../requireList.js";
 import { requireValues, type Values } from "../requireValues.js";
 import { seededRandom } from "../seededRandom.js";
 import { standardDeviation } from "../standardDeviation.js";
+import { MOST_RESAMPLES } from "./resampleIndices.js";
 
 /** How blocks are drawn. */
 export interface BlockBootstrapOptions {
   /** Values a block; `null` for the whole number next above the cube root of their count. */
   readonly blockLength?: number | null | undefined;
-  /** How many; not looked at where `starts` are given. */
+  /** How many, up to 1 000 000; not looked at where `starts` are given. */
   readonly resamples?: number | undefined;
   /** Fixes the blocks; not looked at where `starts` are given. */
   readonly seed?: number | undefined;
@@ -70,6 +72,7 @@ export function blockBootstrap(values: Values, options: BlockBootstrapOptions = 
   requireNumber("level", settings.level, { above: 0, below: 1 });
   const blocks = Math.ceil(n / blockLength);
   const starts = settings.starts ?? drawnStarts(settings, n - blockLength + 1, blocks);
+  requireList("starts", starts, "rows");
   const replicates = Array.from(starts, (row, i) => {
     requireStarts(row, i, blocks, n - blockLength);
     return blockMean(values, row, blockLength);
@@ -95,7 +98,7 @@ function drawnStarts(
   room: number,
   blocks: number,
 ): readonly ArrayLike<number>[] {
-  requireNumber("resamples", resamples, { from: 2, whole: true });
+  requireNumber("resamples", resamples, { from: 2, to: MOST_RESAMPLES, whole: true });
   const random = seededRandom(seed);
   return Array.from({ length: resamples }, () =>
     Array.from({ length: blocks }, () => Math.floor(random.uniform() * room)),
@@ -103,6 +106,7 @@ function drawnStarts(
 }
 
 function requireStarts(row: ArrayLike<number>, i: number, blocks: number, last: number): void {
+  requireList(`starts[${i}]`, row, "first places of blocks");
   if (row.length < blocks) {
     fail("too-short", `starts[${i}] holds ${row.length} blocks; ${blocks} are needed to fill the series`, {
       argument: `starts[${i}]`,

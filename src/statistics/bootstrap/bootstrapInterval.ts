@@ -13,7 +13,7 @@ import { quantile } from "../quantile.js";
 import { standardDeviation } from "../standardDeviation.js";
 import { type BootstrapOptions, bootstrapReplicates, itemsOf } from "./bootstrapReplicates.js";
 import { jackknife } from "./jackknife.js";
-import { type Statistic, statisticOf } from "./statistic.js";
+import { requireStatistic, type Statistic, statisticOf } from "./statistic.js";
 
 /** How the interval is read from the replicates. */
 export type BootstrapKind = "percentile" | "normal" | "bca";
@@ -82,6 +82,7 @@ export function bootstrapInterval<T>(
   );
   requireOneOf("kind", kind, ["percentile", "normal", "bca"]);
   requireNumber("level", level, { above: 0, below: 1 });
+  requireStatistic(statistic);
   const estimate = statisticOf(statistic, itemsOf(items));
   const replicates = bootstrapReplicates(items, statistic, from);
   const standardError = standardDeviation(replicates);

@@ -1,10 +1,11 @@
 import { type Complete, fail, requireNumber, withDefaults } from "../../units/index.js";
+import { requireList } from "../requireList.js";
 import { resampleIndices } from "./resampleIndices.js";
-import { type Statistic, statisticOf } from "./statistic.js";
+import { requireStatistic, type Statistic, statisticOf } from "./statistic.js";
 
 /** Where the resamples come from. */
 export interface BootstrapOptions {
-  /** How many; not looked at where `indices` are given. */
+  /** How many, up to 1 000 000; not looked at where `indices` are given. */
   readonly resamples?: number | undefined;
   /** Fixes the resamples; not looked at where `indices` are given. */
   readonly seed?: number | undefined;
@@ -41,14 +42,15 @@ export function bootstrapReplicates<T>(
 ): number[] {
   const { resamples, seed, indices } = withDefaults<BootstrapOptions>(BOOTSTRAP_DEFAULTS, options);
   const list = itemsOf(items);
+  requireStatistic(statistic);
   if (indices === null) {
-    requireNumber("resamples", resamples, { from: 1, whole: true });
     return resampleIndices(list.length, resamples, seed).map((row) =>
       statisticOf(statistic, drawn(list, row)),
     );
   }
+  requireList("indices", indices, "rows of places");
   if (indices.length === 0) fail("too-short", "indices hold no row", { argument: "indices" });
-  return indices.map((row, i) => {
+  return Array.from(indices, (row, i) => {
     requirePlaces(row, i, list.length);
     return statisticOf(statistic, drawn(list, row));
   });
@@ -56,9 +58,7 @@ export function bootstrapReplicates<T>(
 
 /** The items as a list. */
 export function itemsOf<T>(items: ArrayLike<T>): readonly T[] {
-  if (typeof items !== "object" || items === null || typeof items.length !== "number") {
-    fail("wrong-type", `items are ${String(items)}; a list is needed`, { argument: "items" });
-  }
+  requireList("items", items, "items");
   if (items.length < 2) {
     fail("too-short", `items hold ${items.length}; at least 2 are needed`, {
       argument: "items",
@@ -73,6 +73,7 @@ function drawn<T>(list: readonly T[], row: ArrayLike<number>): T[] {
 }
 
 function requirePlaces(row: ArrayLike<number>, i: number, n: number): void {
+  requireList(`indices[${i}]`, row, "places");
   if (row.length === 0) fail("too-short", `indices[${i}] holds no place`, { argument: `indices[${i}]` });
   for (let k = 0; k < row.length; k++) {
     requireNumber(`indices[${i}][${k}]`, row[k], { from: 0, below: n, whole: true });

@@ -1,6 +1,6 @@
 import { mean } from "../mean.js";
 import { itemsOf } from "./bootstrapReplicates.js";
-import { type Statistic, statisticOf } from "./statistic.js";
+import { requireStatistic, type Statistic, statisticOf } from "./statistic.js";
 
 /** What leaving out one item after the other tells of a statistic. */
 export interface Jackknife {
@@ -30,6 +30,7 @@ export interface Jackknife {
  */
 export function jackknife<T>(items: ArrayLike<T>, statistic: Statistic<T>): Jackknife {
   const list = itemsOf(items);
+  requireStatistic(statistic);
   const n = list.length;
   const estimate = statisticOf(statistic, list);
   const values = list.map((_, left) =>

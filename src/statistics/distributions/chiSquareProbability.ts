@@ -1,5 +1,6 @@
 import { requireNumber } from "../../units/index.js";
 import { gammaTails } from "./gammaTails.js";
+import { requireFreedom } from "./requireFreedom.js";
 import { requireTail, type Tail } from "./requireTail.js";
 
 /**
@@ -10,7 +11,7 @@ import { requireTail, type Tail } from "./requireTail.js";
  * Limits: relative error below 1e-12 in either tail for ν from 0.5 to 10⁴ and tails down to 1e-250.
  * Source: definition; held to SciPy's `stats.chi2` and to mpmath.
  * @param x - From 0.
- * @param df - Degrees of freedom ν, above 0; need not be whole.
+ * @param df - Degrees of freedom ν, above 0, at most 1e8; need not be whole.
  * @param tail - Which side.
  * @throws GaitKineticsError `out-of-range`, `not-finite`, `wrong-type`: an argument outside its range.
  * @example
@@ -18,7 +19,7 @@ import { requireTail, type Tail } from "./requireTail.js";
  */
 export function chiSquareProbability(x: number, df: number, tail: Tail = "below"): number {
   requireNumber("x", x, { from: 0 });
-  requireNumber("df", df, { above: 0 });
+  requireFreedom("df", df);
   requireTail(tail);
   return Math.exp(gammaTails(df / 2, x / 2)[tail]);
 }

@@ -1,5 +1,6 @@
 import { fail, requireNumber } from "../../units/index.js";
 import { gammaTails, logGammaLead } from "./gammaTails.js";
+import { requireFreedom } from "./requireFreedom.js";
 import { solveTail } from "./solveTail.js";
 
 /**
@@ -11,7 +12,7 @@ import { solveTail } from "./solveTail.js";
  * Limits: relative error below 1e-11 for ν from 0.5 to 10⁴; near 1, p itself carries fewer digits of 1 − p.
  * Source: definition; held to SciPy's `stats.chi2.ppf` and to mpmath.
  * @param p - Probability, above 0 and below 1.
- * @param df - Degrees of freedom ν, above 0; need not be whole.
+ * @param df - Degrees of freedom ν, above 0, at most 1e8; need not be whole.
  * @throws GaitKineticsError `out-of-range`, `not-finite`, `wrong-type`: an argument outside its range, or a quantile below
  *   the smallest number (few degrees of freedom, extreme p).
  * @example
@@ -19,7 +20,7 @@ import { solveTail } from "./solveTail.js";
  */
 export function chiSquareQuantile(p: number, df: number): number {
   requireNumber("p", p, { above: 0, below: 1 });
-  requireNumber("df", df, { above: 0 });
+  requireFreedom("df", df);
   const upper = p > 0.5;
   const a = df / 2;
   const at = (u: number) => {

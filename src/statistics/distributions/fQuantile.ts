@@ -1,5 +1,6 @@
 import { fail, requireNumber } from "../../units/index.js";
 import { logFAbove, logFBelow, logFDensity } from "./fTails.js";
+import { requireFreedom } from "./requireFreedom.js";
 import { solveTail } from "./solveTail.js";
 
 /**
@@ -11,8 +12,8 @@ import { solveTail } from "./solveTail.js";
  * 1 − p: the quantile of 1 − p with the degrees of freedom exchanged is one over it.
  * Source: definition; held to SciPy's `stats.f.ppf` and to mpmath.
  * @param p - Probability, above 0 and below 1.
- * @param df1 - Degrees of freedom of the upper variance, above 0; need not be whole.
- * @param df2 - Degrees of freedom of the lower variance, above 0.
+ * @param df1 - Degrees of freedom of the upper variance, above 0, at most 1e8; need not be whole.
+ * @param df2 - Degrees of freedom of the lower variance, above 0, at most 1e8.
  * @throws GaitKineticsError `out-of-range`, `not-finite`, `wrong-type`: an argument outside its range, or a quantile beyond
  *   the largest number (few degrees of freedom, extreme p).
  * @example
@@ -20,8 +21,8 @@ import { solveTail } from "./solveTail.js";
  */
 export function fQuantile(p: number, df1: number, df2: number): number {
   requireNumber("p", p, { above: 0, below: 1 });
-  requireNumber("df1", df1, { above: 0 });
-  requireNumber("df2", df2, { above: 0 });
+  requireFreedom("df1", df1);
+  requireFreedom("df2", df2);
   const upper = p > 0.5;
   const logTail = upper ? logFAbove : logFBelow;
   const at = (u: number) => {

@@ -4,6 +4,9 @@ import { stirlingError } from "./stirlingError.js";
 /** A stop for the worst case: a number of 10⁶ takes some 8000 terms. */
 const MOST_TERMS = 100000;
 
+/** Beyond it the logarithm of Q is −x to the last digit, for the shapes up to 5e7 that are used. */
+const FAR = 1e150;
+
 /** Logarithms of the regularised incomplete gamma functions: P(a, x) below x and Q(a, x) above it. */
 export interface GammaTails {
   readonly below: number;
@@ -20,6 +23,7 @@ export interface GammaTails {
  */
 export function gammaTails(a: number, x: number): GammaTails {
   if (x === 0) return { below: Number.NEGATIVE_INFINITY, above: 0 };
+  if (x > FAR) return { below: 0, above: -x };
   const lead = logGammaLead(a, x);
   if (x <= a + 1) {
     const below = lead + Math.log(series(a, x) / a);

@@ -1,4 +1,5 @@
 import { requireNumber } from "../../units/index.js";
+import { LARGEST } from "../requireValues.js";
 
 /** Effect sizes that a printed t test gives. */
 export interface EffectSizesFromT {
@@ -26,7 +27,7 @@ export interface EffectSizesFromT {
  * effectSizesFromT(9.16, 73.89, 40, 40).d.toFixed(2) // "2.13"
  */
 export function effectSizesFromT(t: number, df: number, n1: number, n2: number): EffectSizesFromT {
-  requireNumber("t", t);
+  requireNumber("t", t, { from: -LARGEST, to: LARGEST });
   requireNumber("df", df, { above: 0 });
   requireNumber("n1", n1, { from: 2, whole: true });
   requireNumber("n2", n2, { from: 2, whole: true });

@@ -1,6 +1,6 @@
 import { type Complete, requireNumber, withDefaults } from "../../units/index.js";
 import { seededRandom } from "../seededRandom.js";
-import { FIELD_T_TEST_DEFAULTS, type FieldTTestOptions, fieldTTest, setsOf } from "./fieldTTest.js";
+import { type FieldTTestOptions, fieldTTest, setsOf } from "./fieldTTest.js";
 import { type Block, blockSums, bySizeThenValue, flippedSigns, relabelled } from "./permutations.js";
 import type { Curves } from "./requireCurves.js";
 
@@ -11,8 +11,8 @@ export interface FieldPermutationOptions extends FieldTTestOptions {
   /** The largest |t| rather than the largest t. */
   readonly twoSided?: boolean | undefined;
   /**
-   * Successive curves that are exchanged whole; `null`: 1, or with `correlated` as many as one independent curve is
-   * worth.
+   * Successive curves that are exchanged whole, at most those of the shorter set; `null`: 1, or with `correlated` as
+   * many as one independent curve is worth.
    */
   readonly blockLength?: number | null | undefined;
   /** Most permutations; all there are where these are fewer. */
@@ -23,7 +23,10 @@ export interface FieldPermutationOptions extends FieldTTestOptions {
 
 /** Two sides, one curve of twenty, a thousand permutations. */
 export const FIELD_PERMUTATION_DEFAULTS: Complete<FieldPermutationOptions> = {
-  ...FIELD_T_TEST_DEFAULTS,
+  paired: false,
+  correlated: false,
+  pooled: true,
+  leastSpread: 0.01,
   level: 0.05,
   twoSided: true,
   blockLength: null,
@@ -52,15 +55,13 @@ export interface FieldPermutation {
  * permutation is the pooled one. The threshold is the largest t along the curve that no more than the level of
  * permutations exceed, the one seen among them. Blocks of successive curves are exchanged whole where these resemble
  * each other, as many curves as one independent one is worth, so far as six blocks of a set remain; t is scaled by
- * how much such blocks vary at the correlation r, where {@link fieldTTest} scales it by how much the whole series
- * does.
+ * how much such blocks vary at the correlation r of neighbours, where {@link fieldTTest} scales it by how much the
+ * whole series does; where memory is longer blocks vary more, and the threshold comes out higher.
  * Units: none.
  * Limits: needs neither normal nor evenly smooth curves, but curves (or blocks) that could be exchanged without a
  * true difference. Two sets of three have ten different permutations, too few for 0.05: then the threshold is `null`.
- * Where few successive curves are correlated, or
- * the correlation changes along the curve, it is too low by itself: of 400 pairs without a true difference 7 in a
- * hundred cross it with 20 curves at a correlation of 0.6, up to 14 where only the first third of the curve is
- * correlated; take the larger of it and {@link fieldThreshold}.
+ * Of few successive curves it is too low by itself, or where correlation changes along the curve: take the larger of
+ * it and {@link fieldThreshold}.
  * Source: Nichols & Holmes 2002, Hum. Brain Mapp. 15:1, from memory; definition, held to full enumeration in NumPy.
  * @param first - Curves, one a row.
  * @param second - The other set; `null` for one sample.
@@ -79,19 +80,21 @@ export function fieldPermutation(
   const { level, twoSided, permutations } = settings;
   requireNumber("level", level, { above: 0, to: 0.3 });
   requireNumber("permutations", permutations, { from: 20, to: 1e6, whole: true });
-  if (settings.blockLength !== null)
-    requireNumber("blockLength", settings.blockLength, { from: 1, whole: true });
   const random = seededRandom(settings.seed);
   const test = fieldTTest(first, second, { paired, correlated, pooled, leastSpread });
   const sets = setsOf(first, second, paired, 2);
   const shortest = Math.min(...sets.map(({ length }) => length));
+  if (settings.blockLength !== null) {
+    const hint = "no more than the curves of the shorter set";
+    requireNumber("blockLength", settings.blockLength, { from: 1, to: shortest, whole: true, hint });
+  }
   const blockLength = settings.blockLength ?? blockLengthFor(test.lowShare, shortest);
   // One order for two sets, so that swapping them changes nothing: the label of a set means nothing here.
   const ordered = sets.length > 1 && !twoSided ? sets : [...sets].sort(bySizeThenValue);
   const blocks = ordered.map((curves) => blockSums(curves, blockLength));
   const about = {
     formed: test.formed,
-    scale: test.effectiveShare.map((share) => scaleOf(share, blockLength)),
+    scale: test.neighbourShare.map((share) => scaleOf(share, blockLength)),
     twoSided,
     most: permutations,
     random,

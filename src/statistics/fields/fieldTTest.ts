@@ -1,6 +1,6 @@
 import { type Complete, fail, requireNumber, withDefaults } from "../../units/index.js";
 import { quantile } from "../quantile.js";
-import { effectiveShareOf, LOWEST_DECILE } from "./fieldEffectiveShare.js";
+import { type EffectiveShare, effectiveShareOf, LOWEST_DECILE } from "./fieldEffectiveShare.js";
 import { smoothnessOver } from "./fieldSmoothness.js";
 import { type Curves, requireCurves } from "./requireCurves.js";
 
@@ -40,6 +40,8 @@ export interface FieldTTest {
   readonly fullWidthAtHalfMaximum: number;
   /** Independent curves over curves at each point; 1 where they are taken as independent. */
   readonly effectiveShare: Float64Array;
+  /** The same as the correlation of each curve with the next alone gives it. */
+  readonly neighbourShare: Float64Array;
   /** First decile of that over the points, which the degrees of freedom count. */
   readonly lowShare: number;
 }
@@ -51,14 +53,16 @@ export interface FieldTTest {
  * (m₁ − m₂) / (s √(1/n₁ + 1/n₂)), s the pooled standard deviation, n₁ + n₂ − 2, or where not `pooled` t = (m₁ − m₂) /
  * √(s₁²/n₁ + s₂²/n₂) with the first decile over the points of Welch's degrees of freedom. With `correlated` n is n (1
  * − r)/(1 + r), r the correlation of each curve with the next: at each point the larger of the point's own and that
- * of the whole curve, both freed of their bias in short series; the degrees of freedom take the first decile of these
- * numbers over the points, and are 2 at least.
+ * of the whole curve, both freed of their bias in short series; less where the sets wander slowly: their power at half
+ * waves j = 1 to n^0.65 over a set, as j^(−2d), is carried on to the mean itself (local Whittle, d up to 0.45, over
+ * the whole curve and over the half about the point). The degrees of freedom take the first decile of these numbers
+ * over the points, and are 2 at least.
  * Units: those of the curves; FWHM in points.
  * Limits: two curves of one sample, three with pairs, two in each set; five in each where `correlated`. The pooled
  * form wants spreads alike where sets differ in size: of 30 curves that spread half as much again as 60 others,
- * 11 in a hundred pairs without a true difference cross the threshold of 0.05, with Welch's form 4. Where curves hardly spread, as at the ends of a
- * stance, which all begin and end at the contact threshold, t would be a quotient of two roundings: there it is 0 and
- * not formed.
+ * 11 in a hundred pairs without a true difference cross the threshold of 0.05, with Welch's form 4. Where curves
+ * hardly spread, as at the ends of a stance, which all begin and end at the contact threshold, t would be a quotient
+ * of two roundings: there it is 0 and not formed.
  * Source: definition; Pataky 2010, J. Biomech. 43:1976 for its use along curves, from memory; held to NumPy.
  * @param first - Curves, one a row, in order of time where `correlated`.
  * @param second - The other set; `null` for one sample.
@@ -86,9 +90,8 @@ export function fieldTTest(
   const squares = residuals.map((set) => squaresOf(set, nodes));
   const variance = sumOf(squares).map((sum) => sum / (total - sets.length));
   const formed = whereSpread(variance, sets, leastSpread);
-  const share = correlated
-    ? effectiveShareOf(residuals, formed)
-    : { atPoints: new Float64Array(nodes).fill(1), low: 1 };
+  const fullWidthAtHalfMaximum = smoothnessOver(residuals.flat(), nodes, formed);
+  const share = correlated ? effectiveShareOf(residuals, formed, fullWidthAtHalfMaximum) : independent(nodes);
   const [one, other] = means as [Float64Array, Float64Array | undefined];
   const difference = other === undefined ? one : less(one, other);
   const pooled = settings.pooled || sets.length === 1;
@@ -110,8 +113,9 @@ export function fieldTTest(
     statistic,
     formed,
     degreesOfFreedom: correlated || !pooled ? Math.max(2, degreesOfFreedom) : degreesOfFreedom,
-    fullWidthAtHalfMaximum: smoothnessOver(residuals.flat(), nodes, formed),
+    fullWidthAtHalfMaximum,
     effectiveShare: share.atPoints,
+    neighbourShare: share.byNeighbours,
     lowShare: share.low,
   };
 }
@@ -138,6 +142,11 @@ export function setsOf(
     );
   }
   return [first.map((curve, k) => less(curve, second[k] as ArrayLike<number>))];
+}
+
+function independent(nodes: number): EffectiveShare {
+  const ones = new Float64Array(nodes).fill(1);
+  return { atPoints: ones, byNeighbours: ones, low: 1 };
 }
 
 function meanOf(curves: Curves, nodes: number): Float64Array {

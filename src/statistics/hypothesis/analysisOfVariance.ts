@@ -2,6 +2,7 @@ import { fail } from "../../units/index.js";
 import { fProbability } from "../distributions/fProbability.js";
 import { mean } from "../mean.js";
 import { requireValues, type Values } from "../requireValues.js";
+import { shown } from "../shown.js";
 
 /** A sum of squares with its degrees of freedom. */
 export interface VariancePart {
@@ -35,7 +36,7 @@ export interface AnalysisOfVariance {
 export function analysisOfVariance(groups: readonly Values[]): AnalysisOfVariance {
   const given: unknown = groups;
   if (!Array.isArray(given)) {
-    fail("wrong-type", `groups are ${String(given)}; a list of groups is needed`, { argument: "groups" });
+    fail("wrong-type", `groups are ${shown(given)}; a list of groups is needed`, { argument: "groups" });
   }
   if (groups.length < 2) {
     fail("too-short", `groups holds ${groups.length}; at least 2 are needed`, { argument: "groups" });

@@ -7,6 +7,8 @@ import {
   withDefaults,
 } from "../../units/index.js";
 import type { Interval } from "../meanInterval.js";
+import { LARGEST } from "../requireValues.js";
+import { shown } from "../shown.js";
 import { pairedTTest } from "./pairedTTest.js";
 import type { Sample } from "./sample.js";
 import type { TTest } from "./tTest.js";
@@ -54,6 +56,23 @@ export interface EquivalenceTest {
   readonly equivalent: boolean;
   /** The 1 − 2α interval: equivalence is its lying inside the bounds. */
   readonly interval: Interval;
+}
+
+/** What a difference is tested against. */
+interface Bounds {
+  readonly low: number;
+  readonly high: number;
+}
+
+function requireBounds(bounds: Bounds): Bounds {
+  const given: unknown = bounds;
+  if (typeof given !== "object" || given === null) {
+    fail("wrong-type", `bounds are ${shown(given)}; { low, high } is needed, in the unit of the values`, {
+      argument: "bounds",
+    });
+  }
+  const low = requireNumber("bounds.low", bounds.low, { from: -LARGEST });
+  return { low, high: requireNumber("bounds.high", bounds.high, { above: low, to: LARGEST }) };
 }
 
 /** Two samples; pairs must be lists of values. */
@@ -115,8 +134,7 @@ export function equivalenceTest(
   options: DifferenceTestOptions = {},
 ): EquivalenceTest {
   const settings = differenceSettings(options);
-  const low = requireNumber("bounds.low", bounds.low);
-  const high = requireNumber("bounds.high", bounds.high, { above: low });
+  const { low, high } = requireBounds(bounds);
   const above = testAgainst([first, second], low, "greater", settings);
   const below = testAgainst([first, second], high, "less", settings);
   const { interval } = above;

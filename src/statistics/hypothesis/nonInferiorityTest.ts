@@ -1,4 +1,5 @@
 import { type Complete, requireNumber, requireOneOf, withDefaults } from "../../units/index.js";
+import { LARGEST } from "../requireValues.js";
 import { type DifferenceTestOptions, differenceSettings, testAgainst } from "./equivalenceTest.js";
 import type { Sample } from "./sample.js";
 
@@ -57,7 +58,7 @@ export function nonInferiorityTest(
 ): NonInferiorityTest {
   const { worse, ...rest } = withDefaults<NonInferiorityTestOptions>(NON_INFERIORITY_TEST_DEFAULTS, options);
   requireOneOf("worse", worse, ["higher", "lower"]);
-  requireNumber("margin", margin, { above: 0 });
+  requireNumber("margin", margin, { above: 0, to: LARGEST });
   const settings = differenceSettings(rest);
   const higher = worse === "higher";
   const { estimate, standardError, degreesOfFreedom, t, p, interval } = testAgainst(

@@ -1,6 +1,6 @@
 import { requireNumber } from "../../units/index.js";
 import { mean } from "../mean.js";
-import { requireValues, type Values } from "../requireValues.js";
+import { LARGEST, requireValues, type Values } from "../requireValues.js";
 import { standardDeviation } from "../standardDeviation.js";
 
 /** What a paper prints of a sample in place of its values. */
@@ -24,9 +24,9 @@ export type Sample = Values | SampleSummary;
 export function summaryOf(argument: string, sample: Sample): SampleSummary {
   if (isSummary(sample)) {
     return {
-      n: requireNumber(`${argument}.n`, sample.n, { from: 2, whole: true }),
-      mean: requireNumber(`${argument}.mean`, sample.mean),
-      sd: requireNumber(`${argument}.sd`, sample.sd, { from: 0 }),
+      n: requireNumber(`${argument}.n`, sample.n, { from: 2, to: LARGEST, whole: true }),
+      mean: requireNumber(`${argument}.mean`, sample.mean, { from: -LARGEST, to: LARGEST }),
+      sd: requireNumber(`${argument}.sd`, sample.sd, { from: 0, to: LARGEST }),
     };
   }
   requireValues(argument, sample, 2);

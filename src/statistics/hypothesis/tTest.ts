@@ -6,6 +6,7 @@ import {
   withDefaults,
 } from "../../units/index.js";
 import type { Interval } from "../meanInterval.js";
+import { LARGEST } from "../requireValues.js";
 import { studentTProbability } from "../studentTProbability.js";
 import { studentTQuantile } from "../studentTQuantile.js";
 
@@ -44,7 +45,7 @@ const SIDES: readonly TestSide[] = ["two-sided", "less", "greater"];
 /** Checks the options. */
 export function tTestSettings(options: TTestOptions): Complete<TTestOptions> {
   const settings = withDefaults<TTestOptions>(T_TEST_DEFAULTS, options);
-  requireNumber("against", settings.against);
+  requireNumber("against", settings.against, { from: -LARGEST, to: LARGEST });
   requireOneOf("side", settings.side, SIDES);
   requireNumber("level", settings.level, { above: 0, below: 1 });
   return settings;

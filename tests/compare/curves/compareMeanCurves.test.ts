@@ -1,5 +1,9 @@
 import { expect, it } from "vitest";
-import { compareMeanCurves } from "../../../src/compare/index.js";
+import {
+  COMPARE_MEAN_CURVES_DEFAULTS,
+  CURVE_TEST_DEFAULTS,
+  compareMeanCurves,
+} from "../../../src/compare/index.js";
 import { toGroundReaction } from "../../../src/force/index.js";
 import { fieldTTest } from "../../../src/statistics/index.js";
 import { syntheticRun } from "../../../src/synthetic/index.js";
@@ -107,3 +111,6 @@ it.each<[string, readonly Trial[], object]>([
 );
 it("takes newtons where a mass is missing", () =>
   expect(compareMeanCurves([unweighed, ...baseline.slice(1)], changed).unit).toBe("N"));
+
+it("level, permutations and seed are those of every comparison of curves", () =>
+  expect(COMPARE_MEAN_CURVES_DEFAULTS).toMatchObject(CURVE_TEST_DEFAULTS));

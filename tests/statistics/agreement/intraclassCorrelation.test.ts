@@ -151,15 +151,35 @@ describe("laws", () => {
         }
       }),
     ));
-  it("the interval of consistency and of one way holds the value", () =>
+  it("the interval of a single trial holds the value, in every form", () =>
     fc.assert(
-      fc.property(tables, fc.constantFrom("ICC(1,1)", "ICC(3,1)" as const), (table, form) => {
+      fc.property(tables, fc.constantFrom("ICC(1,1)", "ICC(2,1)", "ICC(3,1)" as const), (table, form) => {
         const { value, interval } = intraclassCorrelation(table, { form: form as CorrelationForm });
         if (value === null || interval === null) return;
         expect(interval.low).toBeLessThanOrEqual(value + 1e-12);
         expect(interval.high).toBeGreaterThanOrEqual(value - 1e-12);
       }),
     ));
+});
+
+it("2026-11-25: a negative agreement had NaN in its interval, or a value outside it", () => {
+  const tables = [
+    [
+      [-2329, -613],
+      [-1276, -1811],
+    ],
+    [
+      [10, 16],
+      [11, 15.1],
+    ],
+  ];
+  for (const table of tables) {
+    const { value, interval } = intraclassCorrelation(table);
+    expect(interval?.low).toBeLessThanOrEqual(value as number);
+    expect(interval?.high).toBeGreaterThanOrEqual(value as number);
+    const ofMeans = intraclassCorrelation(table, { form: "ICC(2,k)" }).interval;
+    for (const end of [ofMeans?.low ?? 0, ofMeans?.high ?? 0]) expect(Number.isFinite(end)).toBe(true);
+  }
 });
 
 it("trials that repeat exactly: correlation 1, interval 1 to 1, no F", () => {

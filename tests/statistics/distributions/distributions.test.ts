@@ -128,6 +128,29 @@ describe("properties", () => {
     ));
 });
 
+it("2026-11-25: the normal probability of 1e155 and −1e160 was NaN", () => {
+  for (const z of [1e155, 1e160, 1e308]) {
+    expect(normalProbability(z)).toBe(1);
+    expect(normalProbability(-z)).toBe(0);
+  }
+  expect(chiSquareProbability(1e308, 2, "above")).toBe(0);
+});
+
+it("2026-11-25: F with 1e308 degrees of freedom was NaN, with 1e15 of both 0 in place of a half", () => {
+  // SciPy 1.17.1: stats.f.sf(1, 2, 1e8), stats.f.sf(1.0001, 1e8, 1e8), stats.chi2.sf(1.0001e8, 1e8).
+  expect(fProbability(1, 2, 1e8, "above") / 0.3678794448502367).toBeCloseTo(1, 12);
+  expect(fProbability(1.0001, 1e8, 1e8, "above") / 0.30854634030436584).toBeCloseTo(1, 10);
+  expect(chiSquareProbability(1.0001e8, 1e8, "above") / 0.239742737661237).toBeCloseTo(1, 10);
+  const beyond = expect.objectContaining({ code: "out-of-range" });
+  for (const df of [1.1e8, 1e308]) {
+    expect(() => fProbability(1, 2, df)).toThrow(beyond);
+    expect(() => fQuantile(0.9, df, df)).toThrow(beyond);
+    expect(() => chiSquareProbability(df, df)).toThrow(beyond);
+    expect(() => chiSquareQuantile(0.9, df)).toThrow(beyond);
+  }
+  expect(() => studentTProbability(-1, 1e308)).toThrow(beyond);
+});
+
 it.each([
   ["a negative ratio", () => fProbability(-1, 1, 1)],
   ["no degrees of freedom", () => fProbability(1, 0, 1)],

@@ -1,6 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import {
+  FIELD_PERMUTATION_DEFAULTS,
+  FIELD_T_TEST_DEFAULTS,
   fieldPermutation,
   fieldSmoothness,
   fieldThreshold,
@@ -237,5 +239,21 @@ it.each([
     ),
   ).toThrow(expect.objectContaining({ code: "out-of-range" })),
 );
+it("2026-11-25: blocks longer than a set took seconds, or for ever, to say nothing", () => {
+  const others = some.map((curve) => curve.map((value) => value + 1));
+  for (const blockLength of [6, 3e8, 1e308]) {
+    expect(() => fieldPermutation(some, others, { blockLength })).toThrow(
+      expect.objectContaining({ code: "out-of-range", message: expect.stringContaining("to 5") }),
+    );
+  }
+  expect(fieldPermutation(some, others, { blockLength: 5 }).threshold).toBeNull();
+});
+it("2026-11-25: the smoothness of values whose squares are no numbers was NaN", () =>
+  expect(() => fieldSmoothness([[1e308, -1e308, 1e308]])).toThrow(
+    expect.objectContaining({ code: "not-finite" }),
+  ));
 it("refuses the smoothness of curves that are nought", () =>
   expect(() => fieldSmoothness([[0, 0, 0]])).toThrow(expect.objectContaining({ code: "out-of-range" })));
+
+it("the options of a permutation begin as those of the test along the curve", () =>
+  expect(FIELD_PERMUTATION_DEFAULTS).toMatchObject(FIELD_T_TEST_DEFAULTS));
