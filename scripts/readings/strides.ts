@@ -13,12 +13,21 @@ export type Slow =
   /** One behind the other from one run that drifts straight on, by a change of this size in 400 strides. */
   | { readonly kind: "run"; readonly size: number };
 
+/** Strides whose correlation falls off more slowly than that of a first-order autoregression. */
+export type LongMemory =
+  /** An autoregression on the last stride and the one before. */
+  | { readonly kind: "second order"; readonly first: number; readonly second: number }
+  /** Fractionally integrated noise with this d, of a memory cut at 600 strides. */
+  | { readonly kind: "fractional"; readonly d: number };
+
 /** What a pair of trials is drawn from. */
 export interface Condition {
   readonly strides: number;
-  /** Of each stride with the next, without what moves slowly. */
+  /** Of each stride with the next, of first order, without what moves slowly. */
   readonly correlation: number;
   readonly slow: Slow;
+  /** Takes the place of `correlation`. */
+  readonly memory?: LongMemory;
 }
 
 /** Length of the run that both trials are cut from. */
@@ -34,12 +43,41 @@ function correlated(random: SeededRandom, n: number, r: number): number[] {
   });
 }
 
+/** Strides back to which fractional noise remembers. */
+const MEMORY = 600;
+
+/** Strides of long memory with standard deviation 1. */
+function remembering(random: SeededRandom, n: number, memory: LongMemory): number[] {
+  if (memory.kind === "fractional") {
+    const weights = [1];
+    for (let k = 1; k < MEMORY; k++) weights.push(((weights[k - 1] as number) * (k - 1 + memory.d)) / k);
+    const sd = Math.sqrt(weights.reduce((sum, weight) => sum + weight * weight, 0));
+    const noise = Array.from({ length: n + MEMORY }, () => random.normal());
+    return Array.from(
+      { length: n },
+      (_, i) => weights.reduce((sum, weight, k) => sum + weight * (noise[i + MEMORY - k] as number), 0) / sd,
+    );
+  }
+  const { first, second } = memory;
+  const sd = Math.sqrt((1 - second) / ((1 + second) * ((1 - second) ** 2 - first * first)));
+  let [last, before] = [0, 0];
+  return Array.from({ length: n + START }, () => {
+    [last, before] = [first * last + second * before + random.normal(), last];
+    return last / sd;
+  }).slice(START);
+}
+
+/** Strides that a second-order autoregression takes from its start at zero to its own spread. */
+const START = 300;
+
 /** One metric's strides in both trials, in standard deviations, without any true difference. */
 function seriesPair(
   random: SeededRandom,
-  { strides: n, correlation, slow }: Condition,
+  { strides: n, correlation, slow, memory }: Condition,
 ): [number[], number[]] {
-  const pair: [number[], number[]] = [correlated(random, n, correlation), correlated(random, n, correlation)];
+  const trial = () =>
+    memory === undefined ? correlated(random, n, correlation) : remembering(random, n, memory);
+  const pair: [number[], number[]] = [trial(), trial()];
   const add = (more: [(i: number) => number, (i: number) => number]) =>
     pair.map((series, k) => series.map((x, i) => x + (more[k] as (i: number) => number)(i))) as typeof pair;
   switch (slow.kind) {

@@ -1,6 +1,6 @@
 import type { Metric } from "../metrics/index.js";
 import { fail } from "../units/index.js";
-import type { ChangeAt } from "./compareValues.js";
+import type { ChangeAt } from "./detectableChange.js";
 import type { SourcedChange } from "./options.js";
 
 /**

@@ -1,11 +1,12 @@
 import type { Metric } from "../metrics/index.js";
 import { hedgesG, type Interval } from "../statistics/index.js";
 import { type ContactsWith, LEAST_SHARE_OF_CONTACTS, type NotComputed, type Spread } from "../trial/index.js";
-import { changeIn } from "./changeIn.js";
-import { type ChangeAt, compareValues, type Given, moveInterval, shownDifference } from "./compareValues.js";
+import { compareValues, moveInterval, shownDifference } from "./compareValues.js";
 import type { ComparedValues, MetricComparison, SpeedAlone } from "./comparison.js";
+import { detectableChange, type Given } from "./detectableChange.js";
 import type { DifferenceRule } from "./differenceRule.js";
-import type { Settings, SourcedChange } from "./options.js";
+import { givenChanges, sharesOf } from "./givenChanges.js";
+import type { Settings } from "./options.js";
 import { speedAlone } from "./speedAlone.js";
 import type { OfBoth, PairedTrial, StrideSeries } from "./strideSeries.js";
 import { whyAbsent } from "./whyAbsent.js";
@@ -54,11 +55,7 @@ export function compareMetric(
   const mean = baseline.values.reduce((sum, value) => sum + value / baseline.values.length, 0);
   const alone = speedAlone(metric, trials, mean, settings);
   const takenOff = alone?.takenOff === true ? alone.difference : 0;
-  const given: Given = {
-    smallestChange: givenOf("smallestDetectableChange", metric, trials, settings),
-    margin: givenOf("margins", metric, trials, settings),
-    takenOff,
-  };
+  const given = givenChanges(metric, trials, settings, takenOff);
   const values = compareValues(perStep, { metric, per: "step" }, given, rule, settings);
   if (values === null) {
     return not(
@@ -91,7 +88,7 @@ export function compareMetric(
       ...values,
       ...normalisedOf(metric, trials, series, takenOff, rule),
       effectSize: effectSizeOf(values, takenOff),
-      ...spoken(metric, values, perStep, otherInterval, alone, rule, settings),
+      ...spoken(metric, values, perStep, otherInterval, alone, given, rule, settings),
       ...(perKilometre !== null && { perKilometre }),
     },
   };
@@ -115,14 +112,15 @@ function spoken(
   series: OfBoth<readonly number[]>,
   otherInterval: Interval | null,
   alone: SpeedAlone | null,
+  given: Given,
   rule: DifferenceRule,
   settings: Settings,
 ): Pick<MetricComparison, "bootstrapInterval" | "drift" | "speedAlone"> {
   const bootstrap = settings.method === "bootstrap" ? values.readingInterval : otherInterval;
   const speaks = metric.primary === true;
-  const floor = Object.hasOwn(settings.smallestDetectableChange, metric.id)
-    ? values.smallestDetectableChange
-    : rule.floor(series, { metric, per: "step" });
+  const floor = detectableChange(given, values.baseline.mean, () =>
+    rule.floor(series, { metric, per: "step" }),
+  );
   const drift = speaks ? rule.drift(series, floor.value) : null;
   return {
     ...(speaks && bootstrap !== null && { bootstrapInterval: bootstrap }),
@@ -136,19 +134,6 @@ function portionOf({ having, counted, share }: ContactsWith): string {
   return `${having} of ${counted} contacts (${Math.floor(100 * share + 1e-9)} %)`;
 }
 
-/** A given change in the metric's unit; `null` where none is given. */
-function givenOf(
-  option: "smallestDetectableChange" | "margins",
-  metric: Metric,
-  { baseline }: OfBoth<PairedTrial>,
-  settings: Settings,
-): ChangeAt | null {
-  const sourced: SourcedChange | undefined = settings[option][metric.id];
-  if (sourced === undefined) return null;
-  const { mass, gravity } = baseline.trial.settings;
-  return changeIn(metric, sourced, mass, gravity, option);
-}
-
 /** A given change per kilometre is the same share of the baseline's mean as per step. */
 function perKilometreOf(
   metric: Metric,
@@ -160,20 +145,7 @@ function perKilometreOf(
 ): ComparedValues | null {
   const thousand = (values: readonly number[]) => values.map((value) => 1000 * value);
   const series = { baseline: thousand(baseline.perMetre), changed: thousand(changed.perMetre) };
-  const shared = { ...sharesOf(given, meanPerStep), takenOff: 0 };
-  return compareValues(series, { metric, per: "kilometre" }, shared, rule, settings);
-}
-
-/** Given changes as the same shares of another mean. */
-export function sharesOf(given: Omit<Given, "takenOff">, mean: number): Omit<Given, "takenOff"> {
-  const share = (change: ChangeAt | null): ChangeAt | null =>
-    change === null
-      ? null
-      : (other) => {
-          const { value, source } = change(mean);
-          return { value: mean === 0 ? 0 : value * Math.abs(other / mean), source };
-        };
-  return { smallestChange: share(given.smallestChange), margin: share(given.margin) };
+  return compareValues(series, { metric, per: "kilometre" }, sharesOf(given, meanPerStep), rule, settings);
 }
 
 /** Nothing where the divisor holds the distance and the effect of speed, which moves it too, was taken off. */

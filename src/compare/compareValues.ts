@@ -1,21 +1,9 @@
 import type { Interval, MeanInterval } from "../statistics/index.js";
 import type { ComparedValues, SmallestDetectableChange } from "./comparison.js";
+import { detectableChange, type Given } from "./detectableChange.js";
 import type { DifferenceRule, FoundDifference, IntervalUse } from "./differenceRule.js";
 import { LEAST_MEAN_FOR_PERCENT, type Settings } from "./options.js";
 import type { OfBoth } from "./strideSeries.js";
-
-/** A given change for the baseline's mean. */
-export type ChangeAt = (baselineMean: number) => SmallestDetectableChange;
-
-/** What is given of a metric instead of taken from its strides. */
-export interface Given {
-  /** Smallest detectable change; `null` where nobody measured it. */
-  readonly smallestChange: ChangeAt | null;
-  /** `null` where the margin is the default. */
-  readonly margin: ChangeAt | null;
-  /** What is taken off the difference, as the effect of speed. */
-  readonly takenOff: number;
-}
 
 /**
  * Sets the values of two trials against each other. `null` where one of them has fewer than two, or strides so
@@ -34,15 +22,14 @@ export function compareValues(
   const reading = less(rule.differ(series, { ...use, purpose: "reading" }), given.takenOff);
   if (shown === null || reading === null) return null;
   const before = rule.spread("baseline", series, use);
-  const smallestDetectableChange =
-    given.smallestChange === null
-      ? rule.smallestChange(series, reading, use)
-      : given.smallestChange(before.mean);
+  const smallestDetectableChange = detectableChange(given, before.mean, () =>
+    rule.smallestChange(series, reading, use),
+  );
   const margin =
     given.margin === null
       ? defaultMargin(
           before.mean,
-          given.smallestChange === null ? rule.floor(series, use) : smallestDetectableChange,
+          detectableChange(given, before.mean, () => rule.floor(series, use)),
           settings.similarMargin,
         )
       : given.margin(before.mean);

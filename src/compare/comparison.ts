@@ -41,7 +41,7 @@ export interface SpeedAlone {
 
 /** How the trials were laid out, and what the intervals of readings count. */
 export interface ComparisonDesign {
-  /** `baseline again`: recorded before and after the change. */
+  /** `baseline again`: two trials of the baseline and one of the change; meant for a baseline recorded before and after it. */
   readonly kind: "one trial each" | "baseline again" | "several trials";
   readonly baselineTrials: number;
   readonly changedTrials: number;
@@ -65,7 +65,10 @@ export interface ComparedValues {
   /** Interval a reading is taken from. */
   readonly readingInterval: Interval;
   readonly smallestDetectableChange: SmallestDetectableChange;
-  /** What a difference must stay within to read `similar`, and below to be no rise that counts. */
+  /**
+   * What a difference must stay within to read `similar`, and below to be no rise that counts: unless given, the larger of a share of
+   * the baseline's mean and of what more strides do not make smaller, or of the smallest detectable change where one was given.
+   */
   readonly margin: SmallestDetectableChange;
   /**
    * Non-inferiority: whether the reading interval's end on the side of more load lies within the margin; `null` where the

@@ -2,8 +2,14 @@ import type { Trial } from "../trial/index.js";
 import type { Caution } from "../units/index.js";
 import type { MetricPair } from "./compareMetric.js";
 import type { ComparisonDesign } from "./comparison.js";
+import { freedomWords, isFew } from "./detectableChange.js";
 import { driftCautions } from "./driftCautions.js";
-import { type Settings, SMALLEST_DETECTABLE_SHARE } from "./options.js";
+import {
+  COMPARE_TRIALS_DEFAULTS,
+  LEAST_DEGREES_OF_FREEDOM,
+  type Settings,
+  SMALLEST_DETECTABLE_SHARE,
+} from "./options.js";
 import { speedCaution } from "./speedCaution.js";
 import type { OfBoth, PairedTrial } from "./strideSeries.js";
 import type { TrialDifference } from "./trialDifferences.js";
@@ -28,20 +34,57 @@ export function comparisonCautions(parts: CautionParts, settings: Settings): Cau
     ...differences.map(({ caution }) => caution),
     ...speedCaution(trials, pairs, settings),
     ...driftCautions(speaking),
+    ...fewerStridesCaution(settings),
     ...methodsCaution(speaking, settings),
     ...trialCautions(trials.baseline.trial, trials.changed.trial),
   ];
 }
 
 function trialToTrialCaution(primaries: readonly MetricPair[], settings: Settings): Caution[] {
-  const own = primaries.filter(({ metric }) => !Object.hasOwn(settings.smallestDetectableChange, metric.id));
-  if (own.length === 0) return [];
+  const given = settings.smallestDetectableChange;
+  const own = primaries.filter(({ metric }) => !Object.hasOwn(given, metric.id));
+  const few = primaries.filter(
+    ({ metric }) => Object.hasOwn(given, metric.id) && isFew(given[metric.id]?.degreesOfFreedom),
+  );
+  if (own.length + few.length === 0) return [];
+  const strides = `${SMALLEST_DETECTABLE_SHARE} of the standard deviation of strides, or more,`;
+  const freedom = Math.min(...few.map(({ metric }) => given[metric.id]?.degreesOfFreedom ?? 0));
+  const parts = [
+    ...(own.length === 0
+      ? []
+      : [
+          `${strides} stands in for the variation from trial to trial, which strides cannot show, nor whether it was the change, warming up or fatigue that moved the load`,
+        ]),
+    ...(few.length === 0
+      ? []
+      : [
+          `what was given as smallest detectable change of ${listed(few.map(({ metric }) => metric.name))} rests on ${freedomWords(freedom)} and may be far too small by chance, so that what strides ask for, ${strides} stays in force where it is larger; neither shows whether it was the change, warming up or fatigue that moved the load`,
+        ]),
+  ];
+  const more =
+    few.length === 0
+      ? "or give a sourced smallest detectable change"
+      : `or measure the smallest detectable change with ${LEAST_DEGREES_OF_FREEDOM} degrees of freedom or more (${LEAST_DEGREES_OF_FREEDOM + 1} trials of one runner)`;
   return [
     {
       code: "only-two-recordings",
-      message: `only these two recordings were compared: ${SMALLEST_DETECTABLE_SHARE} of the standard deviation of strides, or more, stands in for the variation from trial to trial, which strides cannot show, nor whether it was the change, warming up or fatigue that moved the load; record the baseline again after the change, or give a sourced smallest detectable change`,
-      where: own.map(({ metric }) => metric.id).join(", "),
+      message: `only these two recordings were compared: ${parts.join("; ")}; record the baseline again after the change, ${more}`,
+      where: [...own, ...few].map(({ metric }) => metric.id).join(", "),
       values: { share: SMALLEST_DETECTABLE_SHARE },
+    },
+  ];
+}
+
+/** The figures of false alarms hold from the default numbers of strides. */
+function fewerStridesCaution({ minimumStrides, minimumStridesCorrelated }: Settings): Caution[] {
+  const tested = COMPARE_TRIALS_DEFAULTS;
+  if (minimumStrides >= tested.minimumStrides && minimumStridesCorrelated >= tested.minimumStridesCorrelated)
+    return [];
+  return [
+    {
+      code: "fewer-strides-than-tested",
+      message: `readings were asked for from ${minimumStrides} strides (${minimumStridesCorrelated} where successive strides resemble each other): how often a component reads lower or higher without a change was measured from ${tested.minimumStrides} (${tested.minimumStridesCorrelated}) strides, and fewer may do so more often`,
+      values: { minimumStrides, minimumStridesCorrelated },
     },
   ];
 }

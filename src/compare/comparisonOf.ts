@@ -33,16 +33,19 @@ import type { RisenMetric } from "./overallSentence.js";
 import { type ComponentState, readPrimary } from "./readComponent.js";
 import { readOverall } from "./readOverall.js";
 import { readWork } from "./readWork.js";
+import { type CalledTrial, sameData } from "./sameData.js";
 import { speedObstacle } from "./speedObstacle.js";
 import type { OfBoth, PairedTrial, StrideSeries } from "./strideSeries.js";
 import { type TrialDifference, trialDifferences } from "./trialDifferences.js";
-import { forceOf, listed } from "./wording.js";
+import { forceOf, listed, sentence } from "./wording.js";
 
 const COMPONENTS: readonly ComponentName[] = ["vertical", "anteroposterior", "mediolateral"];
 
 /** What a comparison is made from; designs differ in it. */
 export interface ComparisonParts {
   readonly trials: OfBoth<PairedTrial>;
+  /** What was recorded of each, in its order. */
+  readonly recorded: OfBoth<readonly Trial[]>;
   /** Stride values of a metric in both conditions. */
   readonly seriesOf: (metric: Metric) => OfBoth<StrideSeries>;
   readonly rule: DifferenceRule;
@@ -77,7 +80,10 @@ export function comparisonOf(parts: ComparisonParts, settings: Settings): Compar
   const aside = asideOf(differences);
   const work = primaryOf(pairs, ({ family }) => family === "work");
   const primaries = states.flatMap(({ primary }) => (primary === null ? [] : [primary.pair]));
-  const asides = [aside, speedTakenOff(pairs)].filter((sentence) => sentence !== "").join(" ");
+  const same = sameData(calledTrials(parts.recorded), settings.metrics);
+  const asides = [...same.map(({ message }) => sentence(message)), aside, speedTakenOff(pairs)]
+    .filter((sentence) => sentence !== "")
+    .join(" ");
   const overall = readOverall(states, risenMetrics(pairs), asides);
   return {
     schema: "gait-kinetics/comparison/1",
@@ -96,8 +102,15 @@ export function comparisonOf(parts: ComparisonParts, settings: Settings): Compar
     overall,
     work: readWork(work, trials, obstacleOf(null), aside, settings, rule),
     alternatives: alternativesFor({ baseline, changed }, overall.reading, overall.higher),
-    cautions: comparisonCautions({ trials, design, pairs, primaries, differences }, settings),
+    cautions: [...same, ...comparisonCautions({ trials, design, pairs, primaries, differences }, settings)],
   };
+}
+
+/** "changed trial 2"; without a number where there is one of the condition. */
+function calledTrials({ baseline, changed }: OfBoth<readonly Trial[]>): CalledTrial[] {
+  const called = (name: string, trials: readonly Trial[]) =>
+    trials.map((trial, k) => ({ name: trials.length === 1 ? name : `${name} ${k + 1}`, trial }));
+  return [...called("baseline trial", baseline), ...called("changed trial", changed)];
 }
 
 /** What stands between two trials, of one metric or, `null`, of work. */

@@ -10,7 +10,7 @@ export interface IntervalUse {
   readonly purpose: "shown" | "reading";
 }
 
-/** changed − baseline with its interval. */
+/** A difference, changed − baseline, with its interval. */
 export interface FoundDifference {
   readonly difference: number;
   readonly interval: Interval;

@@ -6,7 +6,8 @@ import type { Drift } from "./comparison.js";
  *
  * The interval is Student's with the effective number of the residuals, their correlation freed of its bias in short
  * series: standard error s (n − 1) / √{(nₑ/n) Σ (i − ī)²}, s from n − 2, and nₑ − 2 degrees of freedom; `null` where that
- * is less than one.
+ * is less than one. Of trials of 20, 40 and 80 strides that do not drift 0.5, 0.4 and 1.0 in a hundred have a 99 % interval clear
+ * of zero where strides are independent; 2.1, 2.2 and 1.6 where neighbours correlate by 0.3; 4.4, 2.5 and 1.8 by 0.6.
  * @param level - Of the interval.
  * @param floor - What a change must exceed to count.
  */

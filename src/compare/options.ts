@@ -9,6 +9,11 @@ export interface SourcedChange {
   /** The metric's unit, its normalised unit where that is per body weight or per mass, or `%` of the baseline's mean. */
   readonly unit: string;
   readonly source: string;
+  /**
+   * Of the error that a smallest detectable change rests on, above zero; left out where it is not known, which counts as enough. With
+   * fewer than {@link LEAST_DEGREES_OF_FREEDOM} it counts only where it is larger than what strides ask for.
+   */
+  readonly degreesOfFreedom?: number | undefined;
 }
 
 /** How two trials are compared. */
@@ -25,7 +30,10 @@ export interface CompareTrialsOptions {
   readonly minimumStridesCorrelated?: number | undefined;
   /** Smallest detectable changes by metric id, in place of {@link SMALLEST_DETECTABLE_SHARE} of the stride SD. */
   readonly smallestDetectableChange?: Readonly<Record<string, SourcedChange>> | undefined;
-  /** Margins by metric id, in place of the larger of the smallest detectable change and {@link SIMILAR_MARGIN}. */
+  /**
+   * Margins by metric id, in place of the larger of {@link SIMILAR_MARGIN} and {@link SMALLEST_DETECTABLE_SHARE} of the stride SD, or
+   * of the smallest detectable change where one was given.
+   */
   readonly margins?: Readonly<Record<string, SourcedChange>> | undefined;
   /** Share of the baseline's mean within which a difference reads `similar`. */
   readonly similarMargin?: Fraction | undefined;
@@ -53,6 +61,11 @@ export const SIMILAR_MARGIN = 0.1;
  * given. A judgement: it stands in for what strides cannot show, the variation from trial to trial.
  */
 export const SMALLEST_DETECTABLE_SHARE = 0.8;
+/**
+ * Degrees of freedom of a measured error from which its smallest detectable change stands alone. A judgement: with ten a 95 %
+ * interval reaches from 0.7 to 1.75 of the error, with two from 0.5 to 6.3.
+ */
+export const LEAST_DEGREES_OF_FREEDOM = 10;
 /**
  * Slow drift, from warming up to fatigue, moves a trial's mean by what its strides hardly show. Without a sourced smallest
  * detectable change the reading interval must therefore be clear of zero by this share of the pooled standard deviation

@@ -126,5 +126,5 @@ function rises(risen: readonly RisenMetric[]): string {
   );
   const by = risen.length === 1 ? `its ${level} % interval` : `their ${level} % intervals`;
   const chance = Math.round(200 / (100 - level));
-  return `Also more load by ${by}, without a reading (of metrics that did not change, one in ${chance} rises like this by chance): ${listed(named)}.`;
+  return `Also more load by ${by}, without a reading (of metrics that did not change, about one in ${chance} rises like this by chance, and more where strides resemble each other or drift): ${listed(named)}.`;
 }

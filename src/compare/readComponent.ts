@@ -130,15 +130,21 @@ export function tooFewStrides(series: OfBoth<readonly number[]>, settings: Setti
   const changed = shortOf("the changed trial", series.changed, settings);
   const short = [baseline, changed].filter((trial) => trial !== null);
   if (short.length === 0) return null;
-  const need = Math.max(...short.map((trial) => trial.need));
-  const more = need - Math.min(series.baseline.length, series.changed.length);
   const together = baseline !== null && changed !== null && baseline.text === changed.text;
   return {
     brief: "too few strides",
     reason: together
       ? `each trial has ${baseline.text}`
       : listed(short.map(({ name, text }) => `${name} has ${text}`)),
-    toSettle: [`at least ${need} strides in each recording: ${more} more`],
+    toSettle: together
+      ? [`at least ${baseline.need} strides in each recording: ${baseline.more} more`]
+      : [
+          listed(
+            short.map(
+              ({ name, need, more }) => `at least ${need} strides in ${name}'s recording: ${more} more`,
+            ),
+          ),
+        ],
   };
 }
 
@@ -146,7 +152,7 @@ function shortOf(
   name: string,
   values: readonly number[],
   { minimumStrides, minimumStridesCorrelated }: Settings,
-): { name: string; text: string; need: number } | null {
+): { name: string; text: string; need: number; more: number } | null {
   const r1 = values.length < 2 ? 0 : lagOneCorrelation(values);
   // Fewer than the minimum tell nothing of their correlation.
   const correlated = values.length >= minimumStrides && r1 > CORRELATED_ABOVE;
@@ -154,5 +160,10 @@ function shortOf(
   if (values.length >= need) return null;
   const why =
     values.length < minimumStrides ? "" : ` where strides resemble each other (correlation ${r1.toFixed(2)})`;
-  return { name, text: `${strides(values.length)} of the ${need} needed${why}`, need };
+  return {
+    name,
+    text: `${strides(values.length)} of the ${need} needed${why}`,
+    need,
+    more: need - values.length,
+  };
 }

@@ -1,7 +1,8 @@
-import { type MetricPair, sharesOf } from "./compareMetric.js";
+import type { MetricPair } from "./compareMetric.js";
 import { compareValues } from "./compareValues.js";
-import type { SmallestDetectableChange, WorkComparison, WorkReading } from "./comparison.js";
+import type { WorkComparison, WorkReading } from "./comparison.js";
 import type { DifferenceRule } from "./differenceRule.js";
+import { givenChanges, sharesOf } from "./givenChanges.js";
 import type { Obstacle } from "./obstacles.js";
 import type { Settings } from "./options.js";
 import { readPrimary } from "./readComponent.js";
@@ -40,24 +41,9 @@ export function readWork(
     changed: pair.changed.perMetre.map((value) => value / after),
   };
   // Given changes of the work per step are taken as the same shares of the baseline's mean.
-  const perStep = pair.comparison;
-  const givenAs = (option: "smallestDetectableChange" | "margins", change: SmallestDetectableChange) =>
-    Object.hasOwn(settings[option], pair.metric.id) ? () => change : null;
-  const given = sharesOf(
-    {
-      smallestChange: givenAs("smallestDetectableChange", perStep.smallestDetectableChange),
-      margin: givenAs("margins", perStep.margin),
-    },
-    perStep.baseline.mean,
-  );
+  const given = sharesOf(givenChanges(pair.metric, trials, settings, 0), pair.comparison.baseline.mean);
   const { name, moreLoad } = pair.metric;
-  const perMetre = compareValues(
-    series,
-    { metric: pair.metric, per: "metre" },
-    { ...given, takenOff: 0 },
-    rule,
-    settings,
-  );
+  const perMetre = compareValues(series, { metric: pair.metric, per: "metre" }, given, rule, settings);
   if (perMetre === null)
     return unread(`of ${name} per metre nothing is known, since ${whyNoDistance(trials).reason}`);
   const unit = `${pair.metric.unit}/kg/m`;

@@ -1,17 +1,12 @@
 import type { Trial } from "../trial/index.js";
 import { fail } from "../units/index.js";
+import { requireTrial } from "./requireTrial.js";
 import { apart } from "./wording.js";
 
 /** Refuses trials whose numbers cannot be set against each other at all. */
 export function requireComparable(baseline: Trial, changed: Trial): void {
-  for (const [argument, trial] of [
-    ["baseline", baseline],
-    ["changed", changed],
-  ] as const) {
-    if (trial?.schema !== "gait-kinetics/trial/1") {
-      fail("wrong-type", `${argument} is no trial; what analyseTrial returns is needed`, { argument });
-    }
-  }
+  requireTrial("baseline", baseline);
+  requireTrial("changed", changed);
   const [one, other] = [baseline.settings.filter, changed.settings.filter];
   if (one?.cutoff === other?.cutoff && one?.order === other?.order) return;
   const cutoffs = apart(one?.cutoff ?? 0, other?.cutoff ?? 0);

@@ -1,6 +1,8 @@
 import { CATALOGUE, type Metric } from "../metrics/index.js";
 import { fail, requireNumber, requireOneOf, withDefaults } from "../units/index.js";
+import { isRecord, shown } from "./given.js";
 import { COMPARE_TRIALS_DEFAULTS, type CompareTrialsOptions, type Settings } from "./options.js";
+import { requireEntries } from "./requireEntries.js";
 
 /** Completes and checks the options. */
 export function settingsOf(options: CompareTrialsOptions): Settings {
@@ -10,7 +12,7 @@ export function settingsOf(options: CompareTrialsOptions): Settings {
   requireNumber("readingLevel", settings.readingLevel, { above: 0, below: 1 });
   requireNumber("minimumStrides", settings.minimumStrides, { from: 2, whole: true });
   requireNumber("minimumStridesCorrelated", settings.minimumStridesCorrelated, { from: 2, whole: true });
-  requireNumber("similarMargin", settings.similarMargin, { from: 0 });
+  requireNumber("similarMargin", settings.similarMargin, { from: 0, to: 1000 });
   requireNumber("speedTolerance", settings.speedTolerance, { from: 0 });
   requireOneOf("speedEffect", settings.speedEffect, ["kept", "removed"]);
   requireOneOf("method", settings.method, ["student", "bootstrap"]);
@@ -32,33 +34,9 @@ export function settingsOf(options: CompareTrialsOptions): Settings {
   return settings;
 }
 
+/** In any unit; a larger one times a mean need not be finite. */
+const LARGEST_CHANGE = 1e9;
 const ENTRY = "{ value, unit, source }";
-const DIRECTIONS: readonly unknown[] = ["higher", "lower", "none"] satisfies Metric["moreLoad"][];
-
-function requireEntries(metrics: unknown): void {
-  const odd = Array.isArray(metrics) ? metrics.findIndex((entry) => !isEntry(entry)) : null;
-  if (odd === -1) return;
-  const given = odd === null ? `metrics is ${shown(metrics)}` : oddEntry(odd, (metrics as unknown[])[odd]);
-  fail("wrong-type", `${given}; a list of catalogue entries is needed, such as [metricById("contactTime")]`, {
-    argument: "metrics",
-    ...(odd !== null && { where: `metrics[${odd}]` }),
-  });
-}
-
-/** What a comparison takes from an entry. */
-function isEntry(entry: unknown): boolean {
-  return (
-    isRecord(entry) &&
-    ["id", "name", "unit", "family", "component"].every((field) => typeof entry[field] === "string") &&
-    Array.isArray(entry.needs) &&
-    DIRECTIONS.includes(entry.moreLoad)
-  );
-}
-
-function oddEntry(index: number, entry: unknown): string {
-  const lacks = isRecord(entry) ? " without id, name, unit, family, component, needs or moreLoad" : "";
-  return `metrics[${index}] is ${shown(entry)}${lacks}`;
-}
 
 /** A metric of the catalogue that is not compared may have a change, as those of `reliability` do. */
 function requireSourced(
@@ -88,11 +66,15 @@ function requireSourced(
       { argument, values: { allowed } },
     );
   }
-  const { value, unit, source } = change;
+  const { value, unit, source, degreesOfFreedom } = change;
   requireNumber(argument, value, {
-    ...(option !== "speedEffects" && { from: 0 }),
+    from: option === "speedEffects" ? -LARGEST_CHANGE : 0,
+    to: LARGEST_CHANGE,
     ...(typeof unit === "string" && { unit }),
   });
+  if (degreesOfFreedom !== undefined) {
+    requireNumber(`${argument}.degreesOfFreedom`, degreesOfFreedom, { above: 0 });
+  }
   if (typeof source !== "string" || source.trim() === "") {
     fail("missing-value", `${argument} names no source; a change that somebody measured needs one`, {
       argument,
@@ -108,15 +90,4 @@ function requireSourced(
       },
     );
   }
-}
-
-function isRecord(value: unknown): value is Readonly<Record<string, unknown>> {
-  return typeof value === "object" && value !== null && !Array.isArray(value);
-}
-
-function shown(value: unknown): string {
-  if (typeof value === "string") return `"${value}"`;
-  if (typeof value === "function") return "a function";
-  if (Array.isArray(value)) return "a list";
-  return isRecord(value) ? "an object" : String(value);
 }

@@ -50,19 +50,27 @@ export function reachOf({ difference, interval }: FoundDifference): number {
  */
 export function thirdsReach({ baseline, changed }: Series): number {
   if (Math.min(baseline.length, changed.length) < 3) return 0;
-  const variance = (thirdsVariance(baseline) + thirdsVariance(changed)) / 2;
-  return studentTQuantile((1 + THIRDS_LEVEL) / 2, 4) * Math.sqrt((2 * variance) / 3);
+  return thirdsOf(thirdsVariance(baseline), thirdsVariance(changed));
 }
 
-function thirdsVariance(values: readonly number[]): number {
+/** The reach of thirds from the variance of the means of each trial's thirds. */
+export function thirdsOf(variance1: number, variance2: number): number {
+  return studentTQuantile((1 + THIRDS_LEVEL) / 2, 4) * Math.sqrt((variance1 + variance2) / 3);
+}
+
+/** Variance of the means of a trial's three successive thirds; 0 of fewer than three strides. */
+export function thirdsVariance(values: readonly number[]): number {
+  if (values.length < 3) return 0;
   const edge = (k: number) => Math.round((k * values.length) / 3);
   return standardDeviation([0, 1, 2].map((k) => mean(values.slice(edge(k), edge(k + 1))))) ** 2;
 }
 
-/** √{[(n₁ − 1) s₁² + (n₂ − 1) s₂²] / (n₁ + n₂ − 2)}. */
+/** Pooled standard deviation of strides: √{[(n₁ − 1) s₁² + (n₂ − 1) s₂²] / (n₁ + n₂ − 2)}. */
 export function pooledDeviation({ baseline, changed }: Series): number {
-  const squares =
-    (baseline.length - 1) * standardDeviation(baseline) ** 2 +
-    (changed.length - 1) * standardDeviation(changed) ** 2;
-  return Math.sqrt(squares / (baseline.length + changed.length - 2));
+  return pooledOf(standardDeviation(baseline), baseline.length, standardDeviation(changed), changed.length);
+}
+
+/** The same from both standard deviations and numbers of strides. */
+export function pooledOf(s1: number, n1: number, s2: number, n2: number): number {
+  return Math.sqrt(((n1 - 1) * s1 ** 2 + (n2 - 1) * s2 ** 2) / (n1 + n2 - 2));
 }

@@ -1,7 +1,7 @@
 import { bootstrapDifference, differenceInterval, type Interval, meanInterval } from "../statistics/index.js";
 import type { DifferenceRule, FoundDifference, IntervalUse } from "./differenceRule.js";
 import { driftOf } from "./driftOf.js";
-import { moreStrides } from "./moreStrides.js";
+import { isBetweenLimits, moreStrides } from "./moreStrides.js";
 import { READING_CORRELATION, type Settings } from "./options.js";
 import { changeFromStrides, floorOfStrides } from "./smallestChange.js";
 import type { OfBoth } from "./strideSeries.js";
@@ -35,10 +35,13 @@ export function strideRule(settings: Settings): DifferenceRule {
       changed: driftOf(changed, readingLevel, floor),
     }),
     advice: (what, series, values) => {
+      if (isBetweenLimits(series, values)) {
+        return `another margin or smallest detectable change for ${what}: its difference lies beyond what reads similar and below what counts, which no recording settles while it stays as it is`;
+      }
       const more = moreStrides(series, values);
       return more === null
         ? `both conditions recorded again for ${what}: its difference is at the edge of what counts, where more strides alone decide little`
-        : `about ${more} more strides in each recording for ${what}, if its difference and spread stay as they are`;
+        : `about ${more} or more further strides in each recording for ${what}, if its difference and spread stay as they are`;
     },
   };
 }

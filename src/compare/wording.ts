@@ -1,5 +1,5 @@
 import type { Metric } from "../metrics/index.js";
-import type { ComparedValues, ComponentName } from "./comparison.js";
+import type { ComparedValues, ComponentName, MetricComparison } from "./comparison.js";
 
 /** "a", "a and b", "a, b and c". */
 export function listed(words: readonly string[]): string {
@@ -32,6 +32,13 @@ export function is(count: number): string {
 /** Four significant digits without needless zeros: 1650, 16.28, 0.2034. */
 export function digits(value: number): string {
   return String(Number(value.toPrecision(4)));
+}
+
+/** "13.30 to 17.57": two numbers with the decimals that give the larger one four significant digits. */
+export function fromTo(one: number, other: number): string {
+  const size = Math.max(Math.abs(one), Math.abs(other));
+  const decimals = size === 0 ? 0 : Math.min(20, Math.max(0, 3 - Math.floor(Math.log10(size))));
+  return `${one.toFixed(decimals)} to ${other.toFixed(decimals)}`;
 }
 
 /**
@@ -75,11 +82,15 @@ export function loadChange(values: ComparedValues, unit: string, { name, moreLoa
   return moreLoad === "lower" ? `${name} ${own}${lessIsMore(moreLoad)}` : own;
 }
 
-/** One decimal with its sign, or four significant digits in the unit where there is no share of the baseline's mean. */
-export function change(values: ComparedValues, unit: string): string {
-  return values.percent === null
-    ? `${signed(values.difference)} ${unit}`
-    : `${signedPercent(values.percent)} %`;
+/**
+ * One decimal with its sign, or four significant digits in the unit where there is no share of the baseline's mean. A
+ * difference that speed's effect was taken off is said to be so: the means beside it do not differ by it.
+ */
+export function change(values: ComparedValues | MetricComparison, unit: string): string {
+  const size =
+    values.percent === null ? `${signed(values.difference)} ${unit}` : `${signedPercent(values.percent)} %`;
+  const beside = "speedAlone" in values && values.speedAlone?.takenOff === true;
+  return beside ? `${size} beside the effect of speed` : size;
 }
 
 /** "1650 to 1560 N (-5.5 %, 99 % interval -7.0 to -4.0 %)": the reading interval beside the difference. */
@@ -91,7 +102,7 @@ export function numbersOf(values: ComparedValues, unit: string): string {
     values.percent === null
       ? `${signed(low)} to ${signed(high)} ${unit}`
       : `${signedPercent(scale * low)} to ${signedPercent(scale * high)} %`;
-  return `${digits(baseline.mean)} to ${digits(changed.mean)} ${unit} (${change(values, unit)}, ${digits(100 * level)} % interval ${interval})`;
+  return `${fromTo(baseline.mean, changed.mean)} ${unit} (${change(values, unit)}, ${digits(100 * level)} % interval ${interval})`;
 }
 
 function signed(value: number): string {

@@ -12,7 +12,7 @@ describe("secondary metrics", () => {
     const { overall } = compareTrials(one, changed({}, 40, {}, rate(1.1)));
     expect(overall.reading).toBe("no clear change");
     expect(overall.sentence).toContain(
-      "Also more load by its 95 % interval, without a reading (of metrics that did not change, one in 40 rises like this by chance): early loading rate (+10.0 %).",
+      "Also more load by its 95 % interval, without a reading (of metrics that did not change, about one in 40 rises like this by chance, and more where strides resemble each other or drift): early loading rate (+10.0 %).",
     );
   });
   it("nor is any named where nothing could be read: the speed may have raised it", () => {

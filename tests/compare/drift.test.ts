@@ -40,11 +40,12 @@ describe("a drift that counts", () => {
     ));
 });
 
-it("by simulation, seeded: of trials that do not drift about one in a hundred has an interval clear of zero, correlated or not", () => {
+it("2026-11-25: one alarm in a hundred was claimed of correlated strides too: it is one of independent ones, two to three of those that correlate by 0.5 (seeded)", () => {
   const random = seededRandom(8);
   for (const r of [0, 0.5]) {
     let clear = 0;
-    for (let pair = 0; pair < 150; pair++) {
+    let all = 0;
+    for (let pair = 0; pair < 300; pair++) {
       const { metrics } = compareTrials(
         trialOf(typicalStrides(random, 40, {}, r)),
         trialOf(typicalStrides(random, 40, {}, r)),
@@ -53,12 +54,14 @@ it("by simulation, seeded: of trials that do not drift about one in a hundred ha
       for (const { drift } of metrics) {
         for (const one of [drift?.baseline, drift?.changed]) {
           const interval = one?.interval;
+          if (interval != null) all++;
           if (interval != null && (interval.low > 0 || interval.high < 0)) clear++;
         }
       }
     }
-    // Of 1200; 1 % and three standard errors are 1.9 %, and twice that is let through where strides correlate.
-    expect(clear, `r ${r}`).toBeLessThanOrEqual(r === 0 ? 22 : 44);
+    // Of some 2400: 1 and 2.5 %, and three standard errors.
+    const share = r === 0 ? 0.01 : 0.025;
+    expect(clear / all, `r ${r}`).toBeLessThanOrEqual(share + 3 * Math.sqrt((share * (1 - share)) / all));
   }
 });
 

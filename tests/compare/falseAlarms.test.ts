@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { falseAlarms } from "../../scripts/readings/falseAlarms.js";
 import { power, reducedShare } from "../../scripts/readings/power.js";
-import type { Slow } from "../../scripts/readings/strides.js";
+import type { LongMemory, Slow } from "../../scripts/readings/strides.js";
 
 /** The aim is 2.5 %; three standard errors of so many pairs are let through. */
 const most = (pairs: number) => 2.5 + 300 * Math.sqrt((0.025 * 0.975) / pairs);
@@ -39,6 +39,27 @@ describe("without any true difference no more than 2.5 % of verdicts name a comp
     const { overall, plain } = falseAlarms(condition, PAIRS);
     expect(plain).toBeGreaterThan(8);
     expect(overall).toBeLessThan(plain / 3);
+  });
+});
+
+it("2026-11-25: a bug in 250 pairs of one seed could hide: a cell of 1000 pairs of another", () => {
+  const condition = { strides: 80, correlation: 0, slow: { kind: "line", size: 0.5 } } as const;
+  expect(falseAlarms(condition, 1000, {}, 20261125).overall).toBeLessThanOrEqual(most(1000));
+});
+
+describe("2026-11-25: `correlate by up to 0.6` promised 2.5 % whatever the kind of correlation", () => {
+  const alarms = (memory: LongMemory, strides: number) =>
+    falseAlarms({ strides, correlation: 0, slow: none, memory }, PAIRS).overall;
+  it("is about that for fractional noise with d 0.2 (2.6, 1.7 and 2.2 % of 1000 pairs), within three standard errors", () => {
+    for (const strides of [20, 80])
+      expect(alarms({ kind: "fractional", d: 0.2 }, strides)).toBeLessThanOrEqual(most(PAIRS));
+  });
+  it("does not for a second-order autoregression and d 0.3, which the limits say with their sizes", () => {
+    // 7 and 10 %; three standard errors of so many pairs are 4.8 and 5.7 %.
+    expect(alarms({ kind: "second order", first: 0.3, second: 0.4 }, 20)).toBeGreaterThan(2.5);
+    expect(alarms({ kind: "second order", first: 0.3, second: 0.4 }, 20)).toBeLessThan(11.8);
+    expect(alarms({ kind: "fractional", d: 0.3 }, 40)).toBeGreaterThan(4.3);
+    expect(alarms({ kind: "fractional", d: 0.3 }, 40)).toBeLessThan(15.7);
   });
 });
 

@@ -175,7 +175,9 @@ describe("how many more strides, tried by repeating the strides as a whole: diff
       const changed = typicalStrides(2 * seed + 1, n, { mediolateralImpulse: 1.05 });
       const advice = (compare(baseline, changed).overall.toSettle ?? []).flatMap(
         (text) =>
-          /^about (\d+) more strides in each recording for the mediolateral force,/.exec(text)?.[1] ?? [],
+          /^about (\d+) or more further strides in each recording for the mediolateral force,/.exec(
+            text,
+          )?.[1] ?? [],
       );
       const repeats = repeatsFor(Number(advice[0]));
       if (!(repeats >= 2)) continue;

@@ -90,6 +90,16 @@ describe("taken off on request", () => {
     expect(off?.changed).toEqual(kept?.changed);
     expect(off?.perKilometre).toBeUndefined();
   });
+  it("2026-11-25: `goes from 1652 to 1683 N (-0.2 %` contradicted itself where the effect of speed was taken off", () => {
+    const { components, overall } = compare(3.1, { peakVerticalForce: 1.005, brakingImpulse: 1.4 }, removed);
+    expect(components[0]?.sentence).toMatch(
+      /peak vertical force goes from \d+ to \d+ N \([+-]?\d\.\d % beside the effect of speed, 99 % interval /,
+    );
+    expect(overall.sentence).toMatch(
+      /the anteroposterior \(braking\) force is higher \(\+\d+\.\d % beside the effect of speed\)/,
+    );
+    expect(JSON.stringify(compare(3.1, { brakingImpulse: 1.4 }))).not.toContain("beside the effect of speed");
+  });
   it("lets a component be read, and one without a known effect stays unsettled", () => {
     const { components, overall, work } = compare(3.1, { brakingImpulse: 1.4 }, removed);
     expect(components.map(({ reading }) => reading)).toEqual(["similar", "higher", "unsettled"]);

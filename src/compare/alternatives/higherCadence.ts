@@ -1,7 +1,8 @@
 import { type PublishedCadenceChange, publishedCadenceChanges } from "../../models/index.js";
 import type { ComponentName } from "../comparison.js";
 import type { Alternative, AlternativeEffect } from "./alternative.js";
-import { type CadenceEstimates, cadenceEstimates } from "./cadenceEstimates.js";
+import { type CadenceEstimates, cadenceEstimates, type EstimateRange } from "./cadenceEstimates.js";
+import { changesOf, directionOf } from "./directionOf.js";
 import { said, signed, strideMean, type TrialPair } from "./pair.js";
 
 /** Cadences closer than this share are one. A judgement: below what a metronome asks of a runner. */
@@ -103,12 +104,10 @@ function modelledEffects({ quantities }: CadenceEstimates): AlternativeEffect[] 
     const estimate = quantities[metric];
     if (estimate === undefined) return [];
     const { range, perKilometre } = estimate;
-    const lower = range.from - range.low > range.high - range.from;
     return {
       metric,
       quantity,
-      kind: lower ? "load" : "cost",
-      direction: lower ? "lower" : "higher",
+      ...directionOf(range),
       finding: `${span(range)} % a step${perKilometre === null ? "" : `, ${span(perKilometre)} % a kilometre`}, by a model without impact, from the same share of contact to a stiffer leg`,
       source: MODEL,
       estimate: range,
@@ -117,8 +116,8 @@ function modelledEffects({ quantities }: CadenceEstimates): AlternativeEffect[] 
 }
 
 /** "−3.1 to 0" per cent of what it starts from. */
-function span({ from, low, high }: { from: number; low: number; high: number }): string {
-  const [least, most] = [low, high].map((end) => signed(Math.round(1000 * (end / from - 1)) / 10));
+function span(range: EstimateRange): string {
+  const [least, most] = changesOf(range).map(signed);
   return least === most ? `${least}` : `${least} to ${most}`;
 }
 

@@ -8,13 +8,16 @@ import {
   type Trial,
 } from "../../trial/index.js";
 import { requireNumber, VERSION, withDefaults } from "../../units/index.js";
+import { SAME } from "../obstacles.js";
 import type { SourcedChange } from "../options.js";
+import { requireEntries } from "../requireEntries.js";
+import { sameData } from "../sameData.js";
 import { NOT_ANALYSED } from "../whyAbsent.js";
 import { listed } from "../wording.js";
 import { type Cells, metricReliability } from "./metricReliability.js";
 import { RELIABILITY_DEFAULTS, type ReliabilityOptions, type RunnerTrials } from "./options.js";
 import type { MetricReliability, Reliability } from "./reliabilityResult.js";
-import { repeatCautions } from "./repeatCautions.js";
+import { degreesOfFreedom, repeatCautions } from "./repeatCautions.js";
 import { requireRepeats, trialName } from "./requireRepeats.js";
 
 /**
@@ -28,24 +31,27 @@ import { requireRepeats, trialName } from "./requireRepeats.js";
  * Limits: for the mean of one trial against the mean of another. Trials minutes apart tell of minutes, trials days apart of
  * days: record them as those that will be compared. A correlation is not given for one runner, of whom there is no variance
  * between runners; the first trial of every runner is taken as the same occasion, the second likewise. In SI units heavier
- * runners have larger errors: for runners of very different mass take `percent`. Two trials give a very wide interval.
+ * runners have larger errors: for runners of very different mass take `percent`. Two trials give a very wide interval: with fewer
+ * than {@link LEAST_DEGREES_OF_FREEDOM} degrees of freedom, runners × (trials − 1), {@link compareTrials} keeps what strides ask for where that is
+ * larger. A metric that does not vary at all gets no smallest detectable change.
  * Source: Weir 2005, J. Strength Cond. Res. 19:231 (abstract); Shrout & Fleiss 1979, Psychol. Bull. 86:420; Bland & Altman 1986,
  * Lancet 327:307.
  * @param trials - Trials of one runner, two or more; or `{ runner, trials }` of several, as many trials each.
  * @param options - {@link RELIABILITY_DEFAULTS} where left out.
  * @returns What goes into {@link compareTrials} as it is: `compareTrials(a, b, { smallestDetectableChange:
  *   reliability(repeats).smallestDetectableChange })`.
- * @throws GaitKineticsError `wrong-type`: no trials; `too-short`: a runner with fewer than two; `unequal-lengths`: runners with
- *   different numbers of trials; `conflict`: a runner twice; `not-comparable`: different filters or gaits; `out-of-range`,
+ * @throws GaitKineticsError `wrong-type`: no trials, or metrics that are no catalogue entries; `too-short`: a runner with fewer than two; `unequal-lengths`: runners with
+ *   different numbers of trials; `conflict`: a runner twice; `not-comparable`: different filters or gaits, or masses of one runner more than 10 % apart; `out-of-range`,
  *   `not-finite`, `unknown-option`: an option outside what it allows.
  * @example
- * reliability([baseline, baseline]).smallestDetectableChange.brakingImpulse.value // 0
+ * reliability([baseline, baseline]).cautions[0].code // "same-data"
  */
 export function reliability(
   trials: readonly Trial[] | readonly RunnerTrials[],
   options: ReliabilityOptions = {},
 ): Reliability {
   const { metrics, level, speedTolerance } = withDefaults<ReliabilityOptions>(RELIABILITY_DEFAULTS, options);
+  requireEntries(metrics);
   requireNumber("level", level, { above: 0, below: 1 });
   requireNumber("speedTolerance", speedTolerance, { from: 0 });
   const runners = requireRepeats(trials);
@@ -63,12 +69,27 @@ export function reliability(
     metrics: found,
     notCompared,
     smallestDetectableChange: Object.fromEntries(
-      found.map(({ id, unit, smallestDetectableChange: { value } }): [string, SourcedChange] => [
-        id,
-        { value, unit, source: `1.96 √2 × the standard error of measurement of ${design.brief}` },
-      ]),
+      found
+        .filter(({ mean: centre, smallestDetectableChange: { value } }) => value > SAME * Math.abs(centre))
+        .map(({ id, unit, smallestDetectableChange: { value } }): [string, SourcedChange] => [
+          id,
+          {
+            value,
+            unit,
+            source: `1.96 √2 × the standard error of measurement of ${design.brief}`,
+            degreesOfFreedom: degreesOfFreedom(runners),
+          },
+        ]),
     ),
-    cautions: repeatCautions(runners, speedTolerance),
+    cautions: [
+      ...sameData(
+        runners.flatMap((runner) =>
+          runner.trials.map((trial, place) => ({ name: trialName(runner, place), trial })),
+        ),
+        metrics,
+      ),
+      ...repeatCautions(runners, speedTolerance),
+    ],
   };
 }
 

@@ -44,7 +44,10 @@ export interface MetricReliability {
   } | null;
 }
 
-/** How well every metric repeats; `smallestDetectableChange` goes into `compareTrials` as it is. */
+/**
+ * How well every metric repeats; `smallestDetectableChange` goes into `compareTrials` as it is, and holds no metric that did not
+ * vary.
+ */
 export interface Reliability {
   readonly schema: "gait-kinetics/reliability/1";
   readonly settings: { readonly version: string; readonly level: number; readonly design: string };

@@ -1,13 +1,12 @@
 import type { Trial } from "../../trial/index.js";
 import type { Caution } from "../../units/index.js";
+import { freedomWords, isFew } from "../detectableChange.js";
 import { relativeDifference, SAME } from "../obstacles.js";
 import { MASS_RATIO_TOLERANCE } from "../options.js";
 import { digits, listed } from "../wording.js";
+import { massOf } from "./massOf.js";
 import type { RunnerTrials } from "./options.js";
 import { trialName } from "./requireRepeats.js";
-
-/** Degrees of freedom of the error below which its interval is said to be wide. A judgement: at ten, a 95 % interval reaches from 0.7 to 1.75 of the error. */
-const FEW_DEGREES_OF_FREEDOM = 10;
 
 /** Slopes closer than this, rise over run, are one slope. */
 const SAME_GRADE = 0.005;
@@ -77,6 +76,12 @@ function aspects(speedTolerance: number): readonly Aspect[] {
       differ: other,
     },
     {
+      code: "masses-differ",
+      what: `masses more than ${digits(100 * MASS_RATIO_TOLERANCE)} % apart: loads in SI units grow with the mass, and what that did counts as error`,
+      of: massOf,
+      differ: apartBy(MASS_RATIO_TOLERANCE),
+    },
+    {
       code: "force-scales-differ",
       what: `mass by force over stated mass more than ${digits(100 * MASS_RATIO_TOLERANCE)} % apart: the forces are not on one scale, or a stated mass is not right`,
       of: massRatio,
@@ -113,15 +118,20 @@ function aspectCaution(runners: readonly RunnerTrials[], { code, what, of, diffe
   ];
 }
 
+/** Of the error, of all runners together. */
+export function degreesOfFreedom(runners: readonly RunnerTrials[]): number {
+  return runners.length * ((runners[0] as RunnerTrials).trials.length - 1);
+}
+
 function fewTrials(runners: readonly RunnerTrials[]): Caution[] {
   const trials = (runners[0] as RunnerTrials).trials.length;
-  const freedom = runners.length * (trials - 1);
-  if (freedom >= FEW_DEGREES_OF_FREEDOM) return [];
+  const freedom = degreesOfFreedom(runners);
+  if (!isFew(freedom)) return [];
   const of = runners.length === 1 ? "one runner" : `${runners.length} runners`;
   return [
     {
       code: "few-trials",
-      message: `${trials} trials of ${of} tell little of the error: see how wide the intervals of the smallest detectable changes are, and record more trials or runners`,
+      message: `${trials} trials of ${of} tell little of the error (${freedomWords(freedom)}): a comparison keeps what strides ask for where that is larger; see how wide the intervals of the smallest detectable changes are, and record more trials or runners`,
       values: { runners: runners.length, trials },
     },
   ];

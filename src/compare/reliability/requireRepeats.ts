@@ -1,5 +1,9 @@
 import type { Trial } from "../../trial/index.js";
 import { fail } from "../../units/index.js";
+import { relativeDifference, SAME } from "../obstacles.js";
+import { requireTrial } from "../requireTrial.js";
+import { digits } from "../wording.js";
+import { massOf } from "./massOf.js";
 import type { RunnerTrials } from "./options.js";
 
 /** The name of a runner who was not named. */
@@ -24,9 +28,15 @@ export function requireRepeats(given: readonly Trial[] | readonly RunnerTrials[]
   const runners = (list as unknown[]).every(isTrial)
     ? [{ runner: UNNAMED, trials: list as readonly Trial[] }]
     : (list as unknown[]).map(requireRunner);
+  for (const { runner, trials } of runners) {
+    trials.forEach((trial, place) => {
+      requireTrial(runner === UNNAMED ? `trials[${place}]` : `trials[${place}] of ${runner}`, trial);
+    });
+  }
   requireOnce(runners.map(({ runner }) => runner));
   requireAsMany(runners);
   requireAlike(runners);
+  for (const runner of runners) requireOneMass(runner);
   return runners;
 }
 
@@ -104,6 +114,25 @@ function requireAlike(runners: readonly RunnerTrials[]): void {
       });
     }
   }
+}
+
+/**
+ * Share by which a runner's masses may differ. A judgement: between trials without any change nobody gains or loses a tenth, so that it
+ * is another runner, another load carried or a slip in typing, and the error would be made of that.
+ */
+const LARGEST_MASS_SHARE = 0.1;
+
+function requireOneMass(runner: RunnerTrials): void {
+  const masses = runner.trials.map(massOf);
+  const known = masses.filter((mass) => mass !== null);
+  const [least, most] = [Math.min(...known), Math.max(...known)];
+  if (known.length < 2 || relativeDifference(least, most) <= LARGEST_MASS_SHARE + SAME) return;
+  const [one, other] = [least, most].map((mass) => trialName(runner, masses.indexOf(mass)));
+  fail(
+    "not-comparable",
+    `the mass is ${digits(least)} kg in ${one} and ${digits(most)} kg in ${other}, more than ${100 * LARGEST_MASS_SHARE} % apart: repeats without a change are of one runner at one mass; give each runner's trials as { runner, trials }`,
+    { argument: "trials", where: runner.runner, values: { least, most } },
+  );
 }
 
 function filterOf({ settings: { filter } }: Trial): string {

@@ -1,6 +1,8 @@
 import { type Caution, requireNumber, VERSION, withDefaults } from "../../units/index.js";
 import type { ComponentName } from "../comparison.js";
+import { type CalledTrial, sameData } from "../sameData.js";
 import { settingsOf } from "../settingsOf.js";
+import { sentence } from "../wording.js";
 import {
   COMPARE_RUNNERS_DEFAULTS,
   type CompareRunnersOptions,
@@ -25,7 +27,7 @@ const COMPONENTS: readonly ComponentName[] = ["vertical", "anteroposterior", "me
  * condition, trials leave (their variance pooled over runners); Student's t with runners − 1 degrees of freedom.
  * Independent groups: the same mean of each group, their difference with Welch's degrees of freedom. A
  * component's primary metric reads `lower` or `higher` where the 99 % interval leaves zero, `similar` where it lies within the margin,
- * 10 % of the baseline's mean unless one is given, else `unsettled`; the load as a whole by the rule of
+ * 10 % of the baseline's mean whatever strides vary by, unless one is given, else `unsettled`; the load as a whole by the rule of
  * {@link compareTrials}, of which `reduced` needs proof for every recorded component, per kilometre too. How many
  * runners moved the other way is said.
  * Units: `unit` of each metric: the normalised one (body weights, per mass), which is what averages over runners of different mass,
@@ -61,7 +63,9 @@ export function compareRunners(
     const primary = compared.find(({ metric }) => metric.primary === true && metric.component === component);
     return readRunners(component, primary ?? null, isRecorded(component, known), obstacle, settings);
   });
+  const same = sameData(calledTrials(known), settings.metrics);
   const cautions: Caution[] = [
+    ...same,
     ...pairCautions(known, ofTrials),
     ...metricCautions(compared),
     ...ownCautions(known),
@@ -85,7 +89,13 @@ export function compareRunners(
     components: states.map(({ component, metric, reading, perKilometre, sentence }) => {
       return { component, metric, reading, perKilometre, sentence };
     }),
-    overall: runnersOverall(states, known.design, asideOf(cautions)),
+    overall: runnersOverall(
+      states,
+      known.design,
+      [...same.map(({ message }) => sentence(message)), asideOf(cautions)]
+        .filter((words) => words !== "")
+        .join(" "),
+    ),
     cautions,
   };
 }
@@ -106,6 +116,18 @@ function isRecorded(component: ComponentName, { baseline, changed }: Runners): b
         (component === "anteroposterior" ? curves.forward : curves.right) !== undefined,
     ),
   );
+}
+
+/** "Ida, changed, trial 2". */
+function calledTrials({ baseline, changed }: Runners): CalledTrial[] {
+  const called = (condition: string, cells: Runners["baseline"]) =>
+    cells.flatMap(({ runner, trials }) =>
+      trials.map(({ trial }, k) => ({
+        name: `${runner}, ${condition}${trials.length === 1 ? "" : `, trial ${k + 1}`}`,
+        trial,
+      })),
+    );
+  return [...called("baseline", baseline), ...called("changed", changed)];
 }
 
 /** What the answer itself must say. */

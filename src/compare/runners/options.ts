@@ -1,7 +1,7 @@
 import { CATALOGUE, type Metric } from "../../metrics/index.js";
 import type { Trial } from "../../trial/index.js";
 import type { Complete, Fraction } from "../../units/index.js";
-import { COMPARE_TRIALS_DEFAULTS, type SourcedChange } from "../options.js";
+import { SIMILAR_MARGIN, type SourcedChange } from "../options.js";
 
 /** A runner in both conditions; of several trials in the order of time. */
 export interface PairedRunner {
@@ -51,12 +51,12 @@ export const MINIMUM_RUNNERS = 6;
 /** As in a comparison of two trials, and {@link MINIMUM_RUNNERS}. */
 export const COMPARE_RUNNERS_DEFAULTS: Complete<CompareRunnersOptions> = {
   metrics: CATALOGUE,
-  shownLevel: COMPARE_TRIALS_DEFAULTS.shownLevel,
-  readingLevel: COMPARE_TRIALS_DEFAULTS.readingLevel,
+  shownLevel: 0.95,
+  readingLevel: 0.99,
   minimumRunners: MINIMUM_RUNNERS,
-  similarMargin: COMPARE_TRIALS_DEFAULTS.similarMargin,
+  similarMargin: SIMILAR_MARGIN,
   margins: {},
-  speedTolerance: COMPARE_TRIALS_DEFAULTS.speedTolerance,
+  speedTolerance: 0.02,
 };
 
 /** Every option, checked. */

@@ -3,7 +3,7 @@ import { studentTQuantile } from "../../statistics/index.js";
 import type { ComponentName, ComponentReading, OverallReading } from "../comparison.js";
 import type { Obstacle } from "../obstacles.js";
 import { readDifference } from "../readDifference.js";
-import { capital, digits, forceOf, lessIsMore } from "../wording.js";
+import { capital, digits, forceOf, fromTo, lessIsMore } from "../wording.js";
 import type { RunnersSettings } from "./options.js";
 import type { RunnersComponent, RunnersMetric, RunnersValues } from "./runnersComparison.js";
 import type { ComparedMetric } from "./runnersMetric.js";
@@ -161,7 +161,7 @@ function numbersOf(values: RunnersMetric): string {
     percent === null
       ? [`${signed(values.difference)} ${unit}`, `${signed(low)} to ${signed(high)} ${unit}`]
       : [`${signedPercent(percent)} %`, `${signedPercent(scale * low)} to ${signedPercent(scale * high)} %`];
-  return `${digits(baseline.mean)} to ${digits(changed.mean)} ${unit} (${change}, ${digits(100 * level)} % interval ${interval})`;
+  return `${fromTo(baseline.mean, changed.mean)} ${unit} (${change}, ${digits(100 * level)} % interval ${interval})`;
 }
 
 function signed(value: number): string {

@@ -1,6 +1,8 @@
+import type { Metric } from "../../metrics/index.js";
 import type { NotComputed } from "../../trial/index.js";
 import { type Caution, requireNumber, requireOneOf, VERSION, withDefaults } from "../../units/index.js";
 import type { Settings } from "../options.js";
+import { sameData } from "../sameData.js";
 import { settingsOf } from "../settingsOf.js";
 import { namedDifferences } from "../severalTrials/namedDifferences.js";
 import { NOT_ANALYSED } from "../whyAbsent.js";
@@ -14,7 +16,7 @@ import {
 } from "./options.js";
 import { type KnownSession, requireSessions } from "./requireSessions.js";
 import { sessionSentence } from "./sessionSentence.js";
-import type { SessionSeries } from "./sessionSeries.js";
+import type { SessionSeries, SessionValue } from "./sessionSeries.js";
 import { sessionValues } from "./sessionValues.js";
 
 /**
@@ -31,7 +33,7 @@ import { sessionValues } from "./sessionValues.js";
  * 0.5 to 2 standard deviations of strides 4 to 6 lie outside in one metric at 95 % with 3 or 5 baseline sessions, 2 to 3 with 10,
  * 1 or fewer at 99 %; where sessions do not vary, fewer than 1 (2400 each, 40 strides a session). With one baseline session it is 29 of 100 where they vary by 0.5, 60 where by 1. A moving
  * baseline follows a slow change and calls none of its sessions outside; the first ones do not follow it. A session
- * outside is in the moving baseline of those after it. Outside says nothing of harm.
+ * outside is in the moving baseline of those after it, which a caution says. Outside says nothing of harm.
  * Source: prediction interval of one further value, textbook, from memory; smallest detectable change: Weir 2005, J. Strength
  * Cond. Res. 19:231 (abstract).
  * @param sessions - In the order of time, of one runner in one condition, all analysed with one filter.
@@ -54,7 +56,17 @@ export function compareSessions(
   const ofTrials = settingsOf(shared);
   const known = requireSessions(sessions);
   const found = settings.metrics.map((metric) => ({ metric, ...sessionValues(metric, known, settings) }));
-  const compared = found.filter(({ values }) => values.length > 0);
+  const having = found.filter(({ values }) => values.length > 0);
+  const speaking = having.filter(({ metric }) => metric.primary === true);
+  const compared = [...speaking, ...having.filter(({ metric }) => metric.primary !== true)];
+  const withOutside = speaking.filter(({ values }) => values.some(isOutside));
+  const told = [...withOutside, ...speaking.filter((one) => !withOutside.includes(one))];
+  const same = sameData(
+    known.flatMap(({ name, trials }) =>
+      trials.map(({ trial }, k) => ({ name: trials.length === 1 ? name : `${name}, trial ${k + 1}`, trial })),
+    ),
+    settings.metrics,
+  );
   const differing = sessionCautions(known, ofTrials);
   return {
     schema: "gait-kinetics/sessions/1",
@@ -65,10 +77,11 @@ export function compareSessions(
       baselineSessions,
       speedTolerance: settings.speedTolerance,
       filter: known[0]?.trials[0]?.trial.settings.filter ?? null,
-      interval:
+      interval: `${
         baselineSessions < LEAST_SESSIONS_FOR_SPREAD
           ? "Student's t with the effective number of strides; what varies from session to session is not in it"
-          : "prediction interval of one further session, Student's t with the standard deviation between the baseline's sessions; nowhere narrower than the strides make it",
+          : "prediction interval of one further session, Student's t with the standard deviation between the baseline's sessions; nowhere narrower than the strides make it"
+      }; a session lies above or below where its difference has this interval clear of zero and exceeds the smallest detectable change, both, else within`,
     },
     metrics: compared.map(({ metric: { id, unit, moreLoad }, values }) => ({
       id,
@@ -80,13 +93,14 @@ export function compareSessions(
       .filter(({ values }) => values.length === 0)
       .map(({ metric }) => absent(metric.id, known)),
     sentences: [
-      ...compared
-        .filter(({ metric }) => metric.primary === true)
-        .map(({ metric, values }) => sessionSentence(metric, values, settings)),
+      ...told.map(({ metric, values }) => sessionSentence(metric, values, settings)),
+      ...same.map(({ message }) => sentence(message)),
       ...differing.filter(({ code }) => ASIDES.includes(code)).map(({ message }) => sentence(message)),
     ],
     cautions: [
+      ...same,
       ...baselineCautions(known, settings),
+      ...outsideInBaseline(speaking, settings),
       ...differing,
       ...compared.flatMap(({ metric, leftOut }): Caution[] =>
         metric.primary !== true || leftOut.length === 0
@@ -125,6 +139,36 @@ function absent(id: string, sessions: readonly KnownSession[]): NotComputed {
     code: "in-no-session",
     message: `no session has it in all its trials (${[...whys].join("; ")})`,
   };
+}
+
+function isOutside({ against }: SessionValue): boolean {
+  return against !== null && against.place !== "within";
+}
+
+/** A session that lies outside widens the moving baseline of those after it, and moves its mean. */
+function outsideInBaseline(
+  speaking: readonly { readonly metric: Metric; readonly values: readonly SessionValue[] }[],
+  { baseline }: SessionsSettings,
+): Caution[] {
+  if (baseline !== "moving") return [];
+  const found = speaking.flatMap(({ metric, values }) => {
+    // The last one is in no baseline yet.
+    const names = values
+      .slice(0, -1)
+      .filter(isOutside)
+      .map(({ name }) => name);
+    return names.length === 0 ? [] : [{ metric, names }];
+  });
+  if (found.length === 0) return [];
+  const words = found.map(({ metric, names }) => `${listed(names)} (${metric.name})`);
+  return [
+    {
+      code: "outside-in-baseline",
+      message: `sessions that lie outside are in the moving baseline of those after them, whose mean they move and whose interval they widen, so that a later session lies outside less easily: ${words.join("; ")}; the first sessions as baseline do not move`,
+      where: found.map(({ metric }) => metric.id).join(", "),
+      values: { sessions: new Set(found.flatMap(({ names }) => names)).size },
+    },
+  ];
 }
 
 function baselineCautions(

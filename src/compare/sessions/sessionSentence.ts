@@ -27,9 +27,22 @@ export function sessionSentence(
     baselineSessions < LEAST_SESSIONS_FOR_SPREAD
       ? "what varies from session to session is not known, and without any change many would lie outside"
       : `without any change up to one in ${one} would lie outside by chance`;
-  return said.length === 0
-    ? `${capital(name)}: ${held.length === 1 ? "the session held" : `the ${held.length} sessions held`} against ${whose} ${held.length === 1 ? "lies" : "lie"} within what varies.`
-    : `${capital(name)}: of ${held.length} held against ${whose}, ${listed(said)}${lessIsMore(moreLoad)}; ${chance}.`;
+  const clear = ({ low, high }: { readonly low: number; readonly high: number }) => low > 0 || high < 0;
+  const unclear = held.filter(
+    ({ against }) =>
+      against !== null &&
+      Math.abs(against.difference) > against.smallestDetectableChange.value &&
+      !clear(against.interval),
+  );
+  const within =
+    unclear.length === 0
+      ? ""
+      : ` ${capital(listed(unclear.map((value) => `${value.name} (${changeOf(value, unit)})`)))} ${unclear.length === 1 ? "differs" : "differ"} by more than the smallest detectable change, but with an interval that holds zero, and ${unclear.length === 1 ? "counts" : "count"} as within.`;
+  const outcome =
+    said.length === 0
+      ? `${capital(name)}: ${held.length === 1 ? "the session held" : `the ${held.length} sessions held`} against ${whose} ${held.length === 1 ? "lies" : "lie"} within what varies.`
+      : `${capital(name)}: of ${held.length} held against ${whose}, ${listed(said)}${lessIsMore(moreLoad)}, beyond the smallest detectable change with an interval clear of zero; ${chance}.`;
+  return `${outcome}${within}`;
 }
 
 function count(sessions: number): string {

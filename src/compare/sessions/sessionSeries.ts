@@ -42,9 +42,10 @@ export interface SessionSeries {
     /** Filter of all trials. */
     readonly filter: { readonly cutoff: number; readonly order: number } | null;
   };
+  /** Those that speak for a component or for work first. */
   readonly metrics: readonly SessionMetric[];
   readonly notCompared: readonly NotComputed[];
-  /** For a person: which sessions lie outside, of the metrics that speak for a component. */
+  /** For a person: which sessions lie outside, of the metrics that speak for a component or for work; those with any first. */
   readonly sentences: readonly string[];
   readonly cautions: readonly Caution[];
 }

@@ -11,6 +11,7 @@ import {
 import { LEAST_SHARE_OF_CONTACTS, type Spread } from "../../trial/index.js";
 import { changeIn } from "../changeIn.js";
 import type { SmallestDetectableChange } from "../comparison.js";
+import { detectableChange } from "../detectableChange.js";
 import { SMALLEST_DETECTABLE_SHARE } from "../options.js";
 import { pooledDeviation } from "../severalTrials/pooledDeviation.js";
 import { strideSeries } from "../strideSeries.js";
@@ -96,10 +97,15 @@ function againstOf(
   if (interval === null) return null;
   const given = settings.smallestDetectableChange[metric.id];
   const { mass = null, gravity = 0 } = sessions[0]?.trials[0]?.trial.settings ?? {};
-  const change =
-    given === undefined
-      ? ownChange(session, before)
-      : changeIn(metric, given, mass, gravity, "smallestDetectableChange")(baseline);
+  const change = detectableChange(
+    {
+      smallestChange:
+        given === undefined ? null : changeIn(metric, given, mass, gravity, "smallestDetectableChange"),
+      degreesOfFreedom: given?.degreesOfFreedom ?? null,
+    },
+    baseline,
+    () => ownChange(session, before),
+  );
   const beyond = (interval.low > 0 || interval.high < 0) && Math.abs(difference) > change.value;
   return {
     baseline,

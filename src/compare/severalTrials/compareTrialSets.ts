@@ -23,7 +23,7 @@ import { trialsRule } from "./trialsRule.js";
 /**
  * Compares two conditions of one runner that were recorded in several trials, three or more in all.
  *
- * With two of one and one of the other (the baseline before and after the change) {@link repeatRule} holds, and a component of which
+ * With two of one and one of the other (meant for the baseline before and after the change) {@link repeatRule} holds, and a component of which
  * the two trials of one condition already differ by what counts, in the direction of the change, is not read. With more trials
  * {@link trialsRule} holds.
  *
@@ -52,6 +52,7 @@ export function compareTrialSets(
   return comparisonOf(
     {
       trials: merged,
+      recorded: { baseline, changed },
       seriesOf: (metric) => ({
         baseline: seriesOf(merged.baseline, sets.baseline, metric),
         changed: seriesOf(merged.changed, sets.changed, metric),

@@ -1,6 +1,7 @@
 import { expect, it } from "vitest";
 import type { Alternative } from "../../../src/compare/alternatives/alternative.js";
 import { alternativesFor } from "../../../src/compare/alternatives/alternativesFor.js";
+import { directionOf } from "../../../src/compare/alternatives/directionOf.js";
 import { cadenceWhatIf } from "../../../src/models/index.js";
 import { seededRandom } from "../../../src/statistics/index.js";
 import type { Trial } from "../../../src/trial/index.js";
@@ -97,6 +98,16 @@ it("gives this runner the estimate of the model with the baseline's own means", 
   }
 });
 
+it.each([
+  [90, 99, { kind: "load", direction: "lower" }],
+  [90, 100 + 1e-10, { kind: "load", direction: "lower" }],
+  [98, 101, { kind: "load", direction: "unclear" }],
+  [100, 103, { kind: "cost", direction: "higher" }],
+] as const)(
+  "2026-11-25: a modelled force from 100 to %d to %d was called lower, or a cost, even where the range held both signs",
+  (low, high, kind) => expect(directionOf({ unit: "N", from: 100, low, high })).toEqual(kind),
+);
+
 it("definition: 10 % more steps a kilometre, steps shorter by 1/1.1", () => {
   const list = alternativesFor(pair, "raised", ["vertical"]);
   const more = effectOf(list, "cadence-10-percent-higher", "steps a kilometre");
@@ -114,8 +125,8 @@ it("names costs beside loads in every cadence, and a force that the model lets r
     expect(effects.some(({ kind }) => kind === "load")).toBe(true);
     for (const { estimate, direction } of effects) {
       if (estimate === undefined) continue;
-      if (direction === "lower") expect(estimate.low).toBeLessThan(estimate.from);
-      else expect(estimate.high).toBeGreaterThan(estimate.from);
+      if (direction !== "higher") expect(estimate.low).toBeLessThan(estimate.from);
+      if (direction !== "lower") expect(estimate.high).toBeGreaterThan(estimate.from);
     }
   }
 });

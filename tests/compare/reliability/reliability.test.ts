@@ -114,7 +114,8 @@ describe("one runner", () => {
 });
 
 describe("into compareTrials as it is", () => {
-  const repeats = only([1650, 1670, 1640, 1660, 1655].map((mean) => trialAt(mean)));
+  const levels = [1650, 1670, 1640, 1660, 1655];
+  const repeats = only([...levels, ...levels, 1648].map((mean) => trialAt(mean)));
   const { value } = metricOf(repeats).smallestDetectableChange;
   const compared = (rise: number) =>
     compareTrials(trialAt(1650), trialAt(1650 + rise), {
@@ -125,7 +126,7 @@ describe("into compareTrials as it is", () => {
     const [peak] = compared(2 * value).metrics;
     expect(peak?.smallestDetectableChange.value).toBeCloseTo(value, 9);
     expect(peak?.smallestDetectableChange.source).toContain(
-      "1.96 √2 × the standard error of measurement of 5 trials of one runner",
+      "1.96 √2 × the standard error of measurement of 11 trials of one runner",
     );
     expect(compared(0).cautions.map(({ code }) => code)).not.toContain("only-two-recordings");
   });
@@ -149,7 +150,9 @@ describe("into compareTrials as it is", () => {
     const { smallestDetectableChange } = found;
     const comparison = compareTrials(first, fourth, { smallestDetectableChange });
     const [compared] = comparison.metrics.filter(({ id }) => id === "brakingImpulse");
-    expect(compared?.smallestDetectableChange.value).toBe(smallestDetectableChange.brakingImpulse?.value);
+    // 2026-11-25: an impulse that no trial varies in had a change of 1.5e-13 N s, which every difference exceeds.
+    expect(smallestDetectableChange.brakingImpulse).toBeUndefined();
+    expect(compared?.smallestDetectableChange.value).toBeGreaterThan(0);
   });
   it("is plain JSON", () => expect(JSON.parse(JSON.stringify(repeats))).toEqual(repeats));
 });
@@ -211,7 +214,7 @@ describe("what else differed between a runner's trials is said", () => {
 describe("what a trial lacks", () => {
   it("a metric that one trial does not have is left out, with the trial and its reason", () => {
     const without = trialOf({ peakVerticalForce: strides(1650) });
-    const { metrics: found, notCompared, smallestDetectableChange } = only([trialAt(1650), without]);
+    const { metrics: found, notCompared, smallestDetectableChange } = only([trialAt(1655), without]);
     expect(found.map(({ id }) => id)).toEqual(["peakVerticalForce"]);
     expect(notCompared).toEqual([
       {
@@ -280,3 +283,86 @@ it("names the runners and how many trials each has where they are not alike", ()
       { runner: "Bo", trials: [trialAt(1), trialAt(2)] },
     ]),
   ).toThrow(/Ida has 3 trials and Bo 2/));
+
+describe("2026-11-25: few trials, no variation, another mass", () => {
+  const noisy = (seed: number, mean = 1650, parts: TrialParts = {}): Trial => {
+    const random = seededRandom(seed);
+    return trialOf(
+      { peakVerticalForce: Array.from({ length: 40 }, () => mean + 40 * random.normal()) },
+      parts,
+    );
+  };
+  const peak = [metricById("peakVerticalForce")];
+  const options = (repeats: readonly Trial[]) => ({
+    metrics: peak,
+    smallestDetectableChange: reliability(repeats, { metrics: peak }).smallestDetectableChange,
+  });
+  it("a change from 3 trials took the place of what strides ask for, and a caution went away", () => {
+    const repeats = [noisy(1), noisy(2), noisy(3)];
+    const given = options(repeats);
+    expect(given.smallestDetectableChange.peakVerticalForce?.degreesOfFreedom).toBe(2);
+    const without = compareTrials(noisy(4, 1650), noisy(5, 1674), { metrics: peak, similarMargin: 0 });
+    const [alone] = without.metrics;
+    const small = { peakVerticalForce: { value: 1, unit: "N", source: "3 trials", degreesOfFreedom: 2 } };
+    const result = compareTrials(noisy(4, 1650), noisy(5, 1674), {
+      metrics: peak,
+      similarMargin: 0,
+      smallestDetectableChange: small,
+    });
+    const [found] = result.metrics;
+    expect(result.overall.toSettle?.[0]).toMatch(/further strides/);
+    expect(result.overall.toSettle).toEqual(without.overall.toSettle);
+    expect(found?.smallestDetectableChange.value).toBe(alone?.smallestDetectableChange.value);
+    expect(found?.margin.value).toBe(alone?.margin.value);
+    expect(found?.perKilometre?.smallestDetectableChange.value).toBe(
+      alone?.perKilometre?.smallestDetectableChange.value,
+    );
+    expect(found?.smallestDetectableChange.source).toMatch(
+      /, larger than what was given with 2 degrees of freedom \(3 trials\)$/,
+    );
+    const caution = result.cautions.find(({ code }) => code === "only-two-recordings");
+    expect(caution?.message).toContain("rests on 2 degrees of freedom and may be far too small by chance");
+    expect(caution?.message).toContain("0.8 of the standard deviation of strides, or more, stays in force");
+  });
+  it("a larger one from few trials counts, and one with 10 degrees of freedom stands alone", () => {
+    const with_ = (value: number, degreesOfFreedom: number) =>
+      compareTrials(noisy(4), noisy(5), {
+        metrics: peak,
+        smallestDetectableChange: {
+          peakVerticalForce: { value, unit: "N", source: "trials", degreesOfFreedom },
+        },
+      });
+    expect(with_(500, 2).metrics[0]?.smallestDetectableChange).toMatchObject({
+      value: 500,
+      source: expect.stringMatching(/^trials, with 2 degrees of freedom larger than /),
+    });
+    const enough = with_(1, 10);
+    expect(enough.metrics[0]?.smallestDetectableChange).toEqual({ value: 1, source: "trials" });
+    expect(enough.cautions.map(({ code }) => code)).not.toContain("only-two-recordings");
+    expect(() => with_(1, 0)).toThrow(expect.objectContaining({ code: "out-of-range" }));
+  });
+  it("identical trials gave a smallest detectable change of 0, and nobody said why", () => {
+    const found = reliability([noisy(1), noisy(1), noisy(1)], { metrics: peak });
+    expect(found.smallestDetectableChange).toEqual({});
+    expect(found.cautions[0]).toMatchObject({
+      code: "same-data",
+      values: { same: 80, contacts: 80, pairs: 3 },
+    });
+    expect(found.cautions[0]?.message).toContain(
+      "80 of 80 contacts have the very same numbers in trial 1 of the runner and trial 2 of the runner (and in 2 more such pairs)",
+    );
+  });
+  it("trials of 70 and 72 kg gave no caution, those of 70 and 90 kg a change for one runner", () => {
+    const of = (mass: number) => [noisy(1), noisy(2, 1650, { mass, massByForce: mass })];
+    const codes = (mass: number) => reliability(of(mass), { metrics: peak }).cautions.map(({ code }) => code);
+    expect(codes(72)).toContain("masses-differ");
+    expect(codes(70.5)).not.toContain("masses-differ");
+    expect(codes(77)).toContain("masses-differ");
+    expect(() => codes(90)).toThrow(
+      expect.objectContaining({
+        code: "not-comparable",
+        message: expect.stringContaining("70 kg in trial 1 of the runner and 90 kg in trial 2 of the runner"),
+      }),
+    );
+  });
+});

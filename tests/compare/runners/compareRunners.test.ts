@@ -1,105 +1,25 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import {
-  type CompareRunnersOptions,
+  COMPARE_RUNNERS_DEFAULTS,
+  COMPARE_TRIALS_DEFAULTS,
   compareRunners,
   type PairedRunner,
-  type RunnersComparison,
 } from "../../../src/compare/index.js";
-import { readJson, readRunners, writeJson } from "../../../src/exchange/index.js";
+import { readRunners, writeJson } from "../../../src/exchange/index.js";
 import { CATALOGUE } from "../../../src/metrics/index.js";
-import {
-  mean,
-  pairedTTest,
-  randomEffectsMean,
-  seededRandom,
-  standardDeviation,
-  twoSampleTTest,
-} from "../../../src/statistics/index.js";
-import type { Trial } from "../../../src/trial/index.js";
-import { PRIMARY_IDS, type TrialParts, TYPICAL, trialOf } from "../trialOf.js";
+import { mean, pairedTTest, randomEffectsMean, standardDeviation } from "../../../src/statistics/index.js";
+import { bodyWeights, compare, drawn, found, LESS, metrics, primaries } from "./drawn.js";
 
-const metrics = CATALOGUE.filter(({ id }) => id in TYPICAL);
-const primaries = CATALOGUE.filter(({ id }) => (PRIMARY_IDS as readonly string[]).includes(id));
-const random = seededRandom(12);
-
-/** By how much runners differ in level, as a share of the mean. */
-const LEVELS = {
-  peakVerticalForce: 0.1,
-  brakingImpulse: 0.18,
-  mediolateralImpulse: 0.25,
-  positiveExternalWork: 0.1,
-};
-
-interface Drawn {
-  readonly runners?: number;
-  readonly trials?: number;
-  readonly strides?: number;
-  /** Standard deviation of the change between runners, and of trials, in those of strides. */
-  readonly change?: number;
-  readonly trialSpread?: number;
-  readonly factors?: Readonly<Record<string, number>>;
-  readonly parts?: (runner: number, condition: "baseline" | "changed") => TrialParts;
-}
-
-function drawn(of: Drawn = {}): (PairedRunner & { baseline: Trial[]; changed: Trial[] })[] {
-  const {
-    runners = 8,
-    trials = 1,
-    strides = 30,
-    change = 0.5,
-    trialSpread = 0,
-    factors = {},
-    parts = () => ({}),
-  } = of;
-  return Array.from({ length: runners }, (_, k) => {
-    const own = Object.fromEntries(
-      Object.keys(TYPICAL).map((id) => [id, { level: random.normal(), change: change * random.normal() }]),
-    );
-    const trial = (condition: "baseline" | "changed") =>
-      trialOf(
-        Object.fromEntries(
-          Object.entries(TYPICAL).map(([id, [centre, sd]]) => {
-            const { level = 0, change: moved = 0 } = own[id] ?? {};
-            const factor = condition === "changed" ? (factors[id] ?? 1) : 1;
-            const at =
-              centre * (1 + LEVELS[id as keyof typeof LEVELS] * level) * factor +
-              sd * (trialSpread * random.normal() + (condition === "changed" ? moved : 0));
-            return [id, Array.from({ length: strides }, () => at + sd * random.normal())];
-          }),
-        ),
-        parts(k, condition),
-      );
-    return {
-      runner: `runner ${k + 1}`,
-      baseline: Array.from({ length: trials }, () => trial("baseline")),
-      changed: Array.from({ length: trials }, () => trial("changed")),
-    };
+it("levels, margin and tolerance are those of a comparison of two trials", () => {
+  const { shownLevel, readingLevel, similarMargin, speedTolerance } = COMPARE_TRIALS_DEFAULTS;
+  expect(COMPARE_RUNNERS_DEFAULTS).toMatchObject({
+    shownLevel,
+    readingLevel,
+    similarMargin,
+    speedTolerance,
   });
-}
-
-const compare = (runners: readonly PairedRunner[], options: CompareRunnersOptions = {}) =>
-  compareRunners(runners, { metrics, ...options });
-const groups = (runners: ReturnType<typeof drawn>, options: CompareRunnersOptions = {}) => {
-  const half = runners.length / 2;
-  return compareRunners(
-    {
-      baseline: runners.slice(0, half).map(({ runner, baseline }) => ({ runner, trials: baseline })),
-      changed: runners.slice(half).map(({ runner, changed }) => ({ runner, trials: changed })),
-    },
-    { metrics, ...options },
-  );
-};
-const found = ({ metrics: all }: RunnersComparison, id = "peakVerticalForce") => {
-  const metric = all.find((one) => one.id === id);
-  if (metric === undefined) throw new Error(`no ${id}`);
-  return metric;
-};
-const LESS = { peakVerticalForce: 0.93 };
-/** Means of the strides of trialOf, over trials, in body weights. */
-const bodyWeights = (trials: readonly Trial[], mass = 70) =>
-  mean(trials.map(({ steps }) => mean(steps.map(({ values }) => values.peakVerticalForce ?? 0)))) /
-  (mass * 9.80665);
+});
 
 describe("pairs", () => {
   const runners = drawn({ runners: 12, factors: LESS });
@@ -341,29 +261,6 @@ describe("several trials a runner", () => {
   });
 });
 
-describe("independent groups", () => {
-  it("Welch's test of the runners' means, Hedges' g, no runner's own difference", () => {
-    const runners = drawn({ runners: 20, strides: 60 });
-    const result = groups(runners);
-    const metric = found(result);
-    const before = runners.slice(0, 10).map(({ baseline }) => bodyWeights(baseline));
-    const after = runners.slice(10).map(({ changed }) => bodyWeights(changed));
-    const t = twoSampleTTest(after, before);
-    expect(result.settings.design).toBe("independent");
-    expect(metric.difference).toBeCloseTo(t.estimate, 3);
-    expect(metric.degreesOfFreedom).toBeCloseTo(t.degreesOfFreedom, 0);
-    expect((metric.interval.high - metric.interval.low) / (t.interval.high - t.interval.low)).toBeCloseTo(
-      1,
-      2,
-    );
-    expect(metric.runners).toEqual([]);
-    expect(result.overall.sentence).toContain("different runners");
-    expect(readJson(writeJson(result))).toMatchObject({ runners: { baseline: 10, changed: 10 } });
-  });
-  it("needs six in each group", () =>
-    expect(groups(drawn({ runners: 10 })).overall.toSettle).toContain("at least 6 runners of each group"));
-});
-
 describe("bad input", () => {
   const [ida, jo] = drawn({ runners: 2 }) as unknown as [PairedRunner, PairedRunner];
   it.each([
@@ -399,20 +296,3 @@ describe("bad input", () => {
     expect(overall.reading).toBe("unsettled");
   });
 });
-
-// A seeded part of a study of 500 groups a cell (1500 components), of which 0.0 to 1.5 % of components read lower or higher: pairs
-// whose changes differ by one standard deviation of strides and trials by half: 1.3, 1.1, 0.7 % with 8, 12, 20 runners.
-it.each([8, 12, 20])(
-  "%i pairs without a true mean change: at most about one component in a hundred alarms",
-  (runners) => {
-    const times = 80;
-    let alarms = 0;
-    for (let i = 0; i < times; i++) {
-      const { components } = compare(drawn({ runners, change: 1, trialSpread: 0.5, strides: 20 }), {
-        metrics: primaries,
-      });
-      alarms += components.filter(({ reading }) => reading === "lower" || reading === "higher").length;
-    }
-    expect((100 * alarms) / (3 * times)).toBeLessThanOrEqual(3.3);
-  },
-);

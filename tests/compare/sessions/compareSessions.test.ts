@@ -15,7 +15,7 @@ import {
   studentTQuantile,
 } from "../../../src/statistics/index.js";
 import type { Trial } from "../../../src/trial/index.js";
-import { PRIMARY_IDS, type TrialParts, TYPICAL, trialOf } from "../trialOf.js";
+import { PRIMARY_IDS, type TrialParts, TYPICAL, trialOf, typicalStrides } from "../trialOf.js";
 
 const metrics = CATALOGUE.filter(({ id }) => (PRIMARY_IDS as readonly string[]).includes(id));
 const random = seededRandom(31);
@@ -243,4 +243,48 @@ it.each([
     outside += result.metrics.filter(({ sessions }) => sessions[5]?.against?.place !== "within").length;
   }
   expect((100 * outside) / (3 * times)).toBeLessThanOrEqual(most);
+});
+
+describe("2026-11-25: sessions within, though beyond the smallest detectable change", () => {
+  const sessions = [...series(5, 0.5), { name: "late", trials: drawn(0, 1.01) }];
+  const small = { value: 1, unit: "N", source: "an own study" };
+  const result = compare(sessions, { smallestDetectableChange: { peakVerticalForce: small } });
+  it("the rule stands beside the intervals and in the sentence", () => {
+    expect(result.settings.interval).toContain(
+      "a session lies above or below where its difference has this interval clear of zero and exceeds the smallest detectable change, both, else within",
+    );
+    const unclear = vertical(result).filter(
+      ({ against }) => against !== null && against.place === "within" && Math.abs(against.difference) > 1,
+    );
+    expect(unclear.length).toBeGreaterThan(0);
+    expect(result.sentences.find((text) => text.startsWith("Peak vertical force"))).toContain(
+      "more than the smallest detectable change, but with an interval that holds zero",
+    );
+  });
+  it("a session outside entered the moving baseline unsaid", () => {
+    const said = ({ cautions }: SessionSeries) => cautions.find(({ code }) => code === "outside-in-baseline");
+    const high = [
+      ...series(5, 0.3),
+      { name: "high", trials: drawn(0, 1.3) },
+      { name: "after", trials: drawn(0.3) },
+    ];
+    const moving = compare(high);
+    expect(said(moving)?.message).toContain("high (peak vertical force)");
+    expect(said(moving)?.where).toBe("peakVerticalForce");
+    expect(said(compare(high, { baseline: "first" }))).toBeUndefined();
+    expect(said(compare(high.slice(0, 6)))).toBeUndefined();
+  });
+  it("what speaks stands first, and of it what lies outside", () => {
+    const order = compareSessions(
+      [
+        ...series(5, 0.3),
+        { name: "last", trials: trialOf({ ...typicalStrides(9, 40, { mediolateralImpulse: 2 }) }) },
+      ],
+      { metrics: [...CATALOGUE.filter(({ id }) => id === "stepTime"), ...metrics] },
+    );
+    expect(order.metrics.map(({ id }) => id).slice(0, 3)).toEqual(metrics.map(({ id }) => id));
+    expect(order.sentences[0]).toMatch(
+      /^Mediolateral impulse: .*last .* above.*beyond the smallest detectable change with an interval clear of zero/,
+    );
+  });
 });
