@@ -50,6 +50,11 @@ const VALUES: FieldsShape<ComparedValues> = {
   maybe: {},
 };
 
+/** The fields of {@link ComparedValues} and more. */
+function withValues<const T extends object>(more: T): FieldsShape<ComparedValues>["always"] & T {
+  return { ...VALUES.always, ...more };
+}
+
 const DRIFT: Shape<Drift> = {
   kind: "fields",
   always: { change: NUMBER, interval: INTERVAL_OR_NULL, counts: TRUTH },
@@ -170,12 +175,7 @@ export const COMPARISON_SHAPE: FieldsShape<Comparison> = {
       kind: "list",
       of: {
         kind: "fields",
-        always: {
-          ...VALUES.always,
-          id: TEXT,
-          unit: TEXT,
-          effectSize: NUMBER_OR_NULL,
-        },
+        always: /* @__PURE__ */ withValues({ id: TEXT, unit: TEXT, effectSize: NUMBER_OR_NULL }),
         maybe: {
           normalised: {
             kind: "fields",
@@ -243,10 +243,7 @@ export const COMPARISON_SHAPE: FieldsShape<Comparison> = {
       maybe: {
         perMetre: {
           kind: "fields",
-          always: {
-            ...VALUES.always,
-            unit: TEXT,
-          },
+          always: /* @__PURE__ */ withValues({ unit: TEXT }),
           maybe: {},
         },
       },

@@ -71,7 +71,11 @@ export const RELIABILITY_SHAPE: FieldsShape<Reliability> = {
     notCompared: ABSENCES,
     smallestDetectableChange: {
       kind: "named",
-      of: { kind: "fields", always: { value: FROM_ZERO, unit: TEXT, source: TEXT }, maybe: {} },
+      of: {
+        kind: "fields",
+        always: { value: FROM_ZERO, unit: TEXT, source: TEXT },
+        maybe: { degreesOfFreedom: { kind: "number", from: 1 } },
+      },
     },
     cautions: CAUTIONS,
   },

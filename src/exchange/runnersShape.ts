@@ -44,10 +44,14 @@ const VALUES: FieldsShape<RunnersValues>["always"] = {
   noRiseBeyondMargin: { kind: "or null", value: TRUTH },
 };
 
+/** The fields of {@link RunnersValues} and more. */
+function withValues<const T extends object>(more: T): FieldsShape<RunnersValues>["always"] & T {
+  return { ...VALUES, ...more };
+}
+
 const METRIC: FieldsShape<RunnersMetric> = {
   kind: "fields",
-  always: {
-    ...VALUES,
+  always: /* @__PURE__ */ withValues({
     id: TEXT,
     unit: TEXT,
     effectSize: NUMBER_OR_NULL,
@@ -59,7 +63,7 @@ const METRIC: FieldsShape<RunnersMetric> = {
         maybe: {},
       },
     },
-  },
+  }),
   maybe: { perKilometre: { kind: "fields", always: VALUES, maybe: {} } },
 };
 

@@ -14,7 +14,8 @@ describe("2026-11-25: files that are there", () => {
     expect(await command("analyse", usual, "--report", page)).toMatchObject({ code: 0, err: "" });
     const again = await command("analyse", usual, "--report", page);
     expect(again).toMatchObject({ code: 0, err: `gait-kinetics: replaced ${page}\n` });
-    const compared = await command("compare", usual, usual, "--report", page);
+    const other = fileIn(folder, "ahead.csv", writeCsv(demoRecordings().furtherAhead));
+    const compared = await command("compare", usual, other, "--report", page);
     expect(compared).toMatchObject({ code: 0, err: `gait-kinetics: replaced ${page}\n` });
   });
 

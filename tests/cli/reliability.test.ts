@@ -39,8 +39,14 @@ describe("how well trials of one runner repeat", () => {
     expect(compared.err).toBe("");
     const { metrics } = JSON.parse(compared.out) as Comparison;
     const used = metrics.find(({ id }) => id === "brakingImpulse")?.smallestDetectableChange;
-    expect(used?.value).toBeCloseTo(smallestDetectableChange.brakingImpulse?.value ?? Number.NaN, 9);
-    expect(used?.source).toContain("3 trials of one runner");
+    const few = smallestDetectableChange.brakingImpulse;
+    expect(few?.degreesOfFreedom).toBe(2);
+    // 2026-11-25: three trials loosened the rule to 0.23 N s where strides ask for 0.96.
+    expect(used?.value).toBeGreaterThan(few?.value ?? Number.NaN);
+    expect(used?.source).toMatch(
+      /larger than what was given with 2 degrees of freedom \(.*3 trials of one runner\)$/,
+    );
+    expect(compared.out).toContain('"code":"only-two-recordings"');
     const typed = ["--smallest-change", "brakingImpulse=1 N s", "--smallest-change-source", "a coach"];
     const over = await command("compare", usual, ahead, "--json", "--reliability", measured, ...typed);
     expect(over.out).toContain('"smallestDetectableChange":{"value":1,"source":"a coach"}');

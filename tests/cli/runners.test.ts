@@ -88,6 +88,28 @@ describe("many runners", () => {
     expectRefused(await command("runners", stored, "--speed", "3 m/s"), 1, /--speed is for recordings/);
   });
 
+  it("2026-11-25: --mass was taken without a word where every row states its own", async () => {
+    const own = table("own.csv", [
+      "runner,condition,file,mass [kg],from,to",
+      ...["baseline", "changed"].flatMap((condition) =>
+        WINDOWS.map((window, k) => `${k + 1},${condition},${condition}.csv,70,${window}`),
+      ),
+    ]);
+    expectRefused(
+      await command("runners", own, "--mass", "70 kg"),
+      1,
+      /--mass is without effect: every row states its own in column "mass \[kg\]"/,
+      /own\.csv/,
+    );
+    const some = table("some.csv", [
+      "runner,condition,file,mass [kg],from,to",
+      ...["baseline", "changed"].flatMap((condition) =>
+        WINDOWS.map((window, k) => `${k + 1},${condition},${condition}.csv,${k === 0 ? "" : 70},${window}`),
+      ),
+    ]);
+    expect((await compared(some, "--mass", "70 kg")).runners.baseline).toBe(3);
+  });
+
   it("several rows of a runner and condition are several trials", async () => {
     const several = table("several.csv", [
       HEAD,

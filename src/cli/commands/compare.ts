@@ -6,6 +6,7 @@ import type { Trial } from "../../trial/index.js";
 import { type ChangeOptions, knownChanges } from "../input/knownChanges.js";
 import { knownMargins, type MarginOptions } from "../input/knownMargins.js";
 import { loadTrials } from "../input/loadTrials.js";
+import { refuseOverlap } from "../input/refuseOverlap.js";
 import { sourceNames } from "../input/sourceNames.js";
 import { refuseTwice } from "../input/sourcesOf.js";
 import type { TrialSource } from "../input/trialSource.js";
@@ -61,6 +62,7 @@ export async function compare(
   );
   const known = { ...knownMargins(options), smallestDetectableChange: knownChanges(options) };
   const { trials, grounds } = await loadTrials(sources, options, terminal);
+  refuseOverlap(sources);
   await terminal.progress.say("comparing");
   const before = trials.slice(0, baselines.length);
   const after = trials.slice(baselines.length);

@@ -34,7 +34,7 @@ interface Heading {
  * @param path - Of the table; files are named as seen from its folder.
  * @param stated - What holds for all recordings; a cell counts before it.
  * @throws GaitKineticsError `unreadable-file`: a heading that is not known or lacks, a row with too many or too few
- * cells, a cell that is not what its column holds.
+ * cells, a cell that is not what its column holds; `conflict`: stated for all what every row states of its own.
  */
 export function readRunnersTable(text: string, path: string, stated: RecordingOptions): readonly RunnerRow[] {
   const { data, errors } = Papa.parse<string[]>(text, { delimitersToGuess: [",", ";", "\t"] });
@@ -52,6 +52,11 @@ export function readRunnersTable(text: string, path: string, stated: RecordingOp
   refuseTwice(
     read,
     rows.map(({ where }) => where),
+  );
+  refuseOverruled(
+    rows.map(({ cells }) => cells),
+    headings,
+    stated,
   );
   return read;
 }
@@ -132,6 +137,27 @@ function refuseTwice(rows: readonly RunnerRow[], places: readonly string[]): voi
   if (again < 0) return;
   const first = keys.indexOf(keys[again] as string);
   refuse(places[again] as string, `it says the same as ${places[first]}; each recording counts once`);
+}
+
+/** What every cell of a column states itself is not stated for all besides. */
+function refuseOverruled(
+  rows: readonly (readonly string[])[],
+  headings: readonly Heading[],
+  stated: RecordingOptions,
+): void {
+  const overruled = headings.find(
+    ({ column }, k) =>
+      column in RECORDING_READERS &&
+      stated[column as keyof RecordingOptions] !== undefined &&
+      rows.every((cells) => cells[k] !== ""),
+  );
+  if (overruled === undefined) return;
+  const flag = `--${wordsOf(overruled.column).replaceAll(" ", "-")}`;
+  fail(
+    "conflict",
+    `${flag} is without effect: every row states its own in column "${overruled.name}"; leave the option out`,
+    { argument: overruled.column },
+  );
 }
 
 /** `firstFoot` as two words. */

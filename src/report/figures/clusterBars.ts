@@ -59,7 +59,7 @@ function placeOf({ from, to, fromTime, toTime }: CurveCluster): string {
 }
 
 function sizeOf({ unit }: CurveComparison, { difference }: CurveCluster): string {
-  return `${formatDifference(difference, Math.min(decimalsFor(difference), 3))} ${unit}`;
+  return `${formatDifference(difference, Math.min(decimalsFor(difference), 3))}\u00a0${unit}`;
 }
 
 function clusterSentence(curves: CurveComparison, cluster: CurveCluster): string {

@@ -158,8 +158,11 @@ function band({ percent, mean, sd }: Series, i: number, x: Scale, y: Scale): str
   );
   return element("path", {
     d: roundedPath(shape([...mean])),
-    "fill-opacity": 0.16,
+    "fill-opacity": 0.32,
+    "stroke-width": 0.9,
+    "stroke-opacity": 0.75,
     ...paint("fill", (STYLES[i] ?? SECOND_STYLE).role),
+    ...paint("stroke", (STYLES[i] ?? SECOND_STYLE).role),
   });
 }
 
@@ -169,7 +172,7 @@ function curve({ percent, mean }: Series, i: number, x: Scale, y: Scale): string
   return element("path", {
     d: roundedPath(shape([...mean])),
     fill: "none",
-    "stroke-width": 2.2,
+    "stroke-width": 1.7,
     "stroke-linejoin": "round",
     "stroke-dasharray": dash,
     ...paint("stroke", role),

@@ -256,7 +256,9 @@ function notesOf(landings: readonly Landing[], centreNote: string): readonly str
   const margins = landings.flatMap(({ margin }) => margin ?? []);
   const largest = (of: "touchdown" | "takeOff"): string =>
     Math.max(...margins.map((margin) => margin[of])).toFixed(2);
+  const spreads = landings.some(({ touchdown, takeOff }) => touchdown?.sd != null || takeOff?.sd != null);
   return [
+    `Marks under the ground: means${spreads ? "; whiskers: one standard deviation between strides" : ""}.`,
     ...(travels.length === 0
       ? []
       : [`Centre of pressure under the foot travels ${travels.join(", ")}, by difference.`]),

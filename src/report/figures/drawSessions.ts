@@ -242,5 +242,5 @@ function describe({ sessions, unit }: SessionMetric, write: (value: number) => s
   const outside = sessions.filter(({ against }) => against !== null && against.place !== "within");
   const listed = sessions.length <= 12 ? sessions : outside.slice(0, 12);
   const all = listed.map((session) => `${sentenceOf(session, write, behind)}.`).join(" ");
-  return `${counted(sessions.length, "session")}, ${outside.length} outside the smallest detectable change of the baseline. ${all}`;
+  return `${counted(sessions.length, "session")}, ${outside.length} outside: beyond the smallest detectable change with an interval clear of zero. ${all}`;
 }

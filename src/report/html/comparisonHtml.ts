@@ -1,14 +1,19 @@
-import type { Comparison, OverallReading } from "../../compare/index.js";
+import type { Comparison } from "../../compare/index.js";
 import type { Trial } from "../../trial/index.js";
 import { fail, withDefaults } from "../../units/index.js";
 import { element } from "../markup/element.js";
 import { COMPARISON_REPORT_DEFAULTS, type ComparisonReportOptions } from "../options.js";
+import { answerParts } from "../wording/answerParts.js";
 import { capitalised } from "../wording/capitalised.js";
 import { curvesMethod } from "../wording/clusterSentences.js";
 import { comparedFacts } from "../wording/comparedFacts.js";
 import { comparisonMethods } from "../wording/comparisonMethods.js";
 import { driftWords } from "../wording/driftSentences.js";
+import { limitFacts } from "../wording/limitFacts.js";
 import { methodsBesides, methodsParagraph } from "../wording/methodsParagraph.js";
+import { whyNoDrift } from "../wording/notMade.js";
+import { overallHeading } from "../wording/overallHeading.js";
+import { settleWords } from "../wording/settleWords.js";
 import { uncertaintySentence } from "../wording/uncertaintySentence.js";
 import { bulletList } from "./bulletList.js";
 import { cautionList } from "./cautionList.js";
@@ -27,14 +32,6 @@ import { alternativesSection } from "./sections/alternativesSection.js";
 import { landingSection } from "./sections/landingSection.js";
 import { stepsSection } from "./sections/stepsSection.js";
 import { twoColumns } from "./sections/twoColumns.js";
-
-const HEADINGS: Readonly<Record<OverallReading, string>> = {
-  shifted: "The load shifted",
-  reduced: "The load was reduced",
-  raised: "The load was raised",
-  unsettled: "Unsettled",
-  "no clear change": "No clear change",
-};
 
 /**
  * Writes a comparison as one self-contained HTML page: the answer first with its uncertainty, then the three components
@@ -75,21 +72,28 @@ export function comparisonHtml(
     curves,
   };
   const { overall, settings } = comparison;
-  const heading = `${HEADINGS[overall.reading]}${readsOtherwisePerKilometre(overall) ? " per step" : ""}`;
+  const heading = overallHeading(overall.reading, overall.perKilometre);
+  const { answer, besides } = answerParts(overall.sentence);
   return page({
     title: names === null ? heading : `${heading}: ${names.baseline}, ${names.changed}`,
     kind: names === null ? "Two conditions compared" : `${names.baseline} compared with ${names.changed}`,
     heading,
-    answer: overall.sentence,
+    answer,
     uncertainty: uncertaintySentence(comparison),
     version: settings.version,
     sections: [
-      section("What would settle it", bulletList((overall.toSettle ?? []).map(capitalised))),
+      section("What would settle it", bulletList(settleWords(overall.toSettle).map(capitalised))),
       componentsSection(compared),
+      section("Also more load", besides === "" ? "" : paragraph(besides)),
       curvesSection(compared),
       twoColumns(
-        stepsSection(before.first, after.first, metrics, driftWords(comparison, metrics)) +
-          landingSection(before.first, after.first),
+        stepsSection(
+          before.first,
+          after.first,
+          metrics,
+          driftWords(comparison, metrics),
+          whyNoDrift(comparison),
+        ) + landingSection(before.first, after.first),
         workSection(comparison) + symmetrySection(compared),
       ),
       alternativesSection(comparison.alternatives),
@@ -114,7 +118,7 @@ function methodsSection(
       paragraph([comparisonMethods(comparison, metrics), curvesMethod(curves)].filter(Boolean).join(" ")),
       paragraph(`Baseline. ${methodsParagraph(baseline.settings)} Changed. ${besides}`),
     ),
-    factList(comparedFacts(comparison, names)),
+    factList([...comparedFacts(comparison, names), ...limitFacts(comparison, metrics)]),
   );
 }
 
@@ -129,12 +133,4 @@ function trialsOf(
     fail("missing-value", `${argument} holds no trial; at least one is needed to draw`, { argument });
   }
   return { first, count: list.length };
-}
-
-/** Whether the reading would be taken for more than it says: it is of the load per step. */
-function readsOtherwisePerKilometre({ reading, perKilometre }: Comparison["overall"]): boolean {
-  const { lower, higher } = perKilometre;
-  return reading === "raised"
-    ? lower.length > 0
-    : reading === "no clear change" && lower.length + higher.length > 0;
 }

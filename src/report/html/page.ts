@@ -24,14 +24,16 @@ export interface PageParts {
 }
 
 /** Only the page's own script may run, named by its hash, and nothing may load, whatever stands in a file's text. */
-const POLICY = `default-src 'none'; style-src 'unsafe-inline'; script-src '${PAGE_SCRIPT_HASH}'; base-uri 'none'; form-action 'none'`;
+function policy(): string {
+  return `default-src 'none'; style-src 'unsafe-inline'; script-src '${PAGE_SCRIPT_HASH}'; base-uri 'none'; form-action 'none'`;
+}
 
 /** Puts a page together: one self-contained file that loads nothing. */
 export function page(parts: PageParts): string {
   const { title, kind, heading, answer, uncertainty = "", sections, version } = parts;
   const head = [
     '<meta charset="utf-8">',
-    `<meta http-equiv="Content-Security-Policy" content="${POLICY}">`,
+    `<meta http-equiv="Content-Security-Policy" content="${policy()}">`,
     '<meta name="viewport" content="width=device-width, initial-scale=1">',
     '<meta name="color-scheme" content="light dark">',
     `<meta name="generator" content="${escapeMarkup(`gait-kinetics ${version}`)}">`,

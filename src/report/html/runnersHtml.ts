@@ -5,12 +5,17 @@ import { withDefaults } from "../../units/index.js";
 import { runnersFigure } from "../figures/runnersFigure.js";
 import { SERIES_REPORT_DEFAULTS, type SeriesReportOptions } from "../options.js";
 import { capitalised } from "../wording/capitalised.js";
+import { counted } from "../wording/counted.js";
 import { intervalWords, levelWords } from "../wording/intervalWords.js";
 import { labelled } from "../wording/labelled.js";
 import { metricGroups } from "../wording/metricGroups.js";
 import { metricName } from "../wording/metricName.js";
+import { overallHeading } from "../wording/overallHeading.js";
+import { risenWords, runnersWork } from "../wording/risenWords.js";
 import { runnersCells } from "../wording/runnersCells.js";
 import { runnersFacts } from "../wording/runnersFacts.js";
+import { settleWords } from "../wording/settleWords.js";
+import { uncertaintySentence } from "../wording/uncertaintySentence.js";
 import { bulletList } from "./bulletList.js";
 import { cautionList } from "./cautionList.js";
 import { chooser } from "./chooser.js";
@@ -19,6 +24,7 @@ import { figureBlock } from "./figureBlock.js";
 import { healthSection } from "./healthSection.js";
 import { missingList } from "./missingList.js";
 import { page } from "./page.js";
+import { paragraph } from "./paragraph.js";
 import { section } from "./section.js";
 import { copySection } from "./sections/copySection.js";
 import { table } from "./table.js";
@@ -39,18 +45,34 @@ import { table } from "./table.js";
 export function runnersHtml(comparison: RunnersComparison, options: SeriesReportOptions = {}): string {
   const { metrics } = withDefaults<SeriesReportOptions>(SERIES_REPORT_DEFAULTS, options);
   const { overall, components, settings, runners } = comparison;
+  const perKilometre = (word: "lower" | "higher") =>
+    components.filter((one) => one.perKilometre === word).map(({ component }) => component);
+  const heading = overallHeading(overall.reading, {
+    lower: perKilometre("lower"),
+    higher: perKilometre("higher"),
+  });
+  const kind =
+    settings.design === "paired"
+      ? `${counted(runners.baseline, "runner")}, each in both conditions`
+      : `${counted(runners.baseline, "runner")} in the baseline, ${runners.changed} others in the change`;
+  const risen = risenWords(comparison, metrics);
   return page({
-    title: `Runners compared: ${overall.reading}`,
-    kind: `${runners.baseline} and ${runners.changed} runners, ${settings.design}`,
-    heading: "Runners compared",
+    title: `${heading}: ${kind}`,
+    kind,
+    heading,
     answer: overall.sentence,
+    uncertainty: uncertaintySentence(comparison),
     version: settings.version,
     sections: [
-      section("What would settle it", bulletList((overall.toSettle ?? []).map(capitalised))),
-      section("The three components", bulletList(components.map(({ sentence }) => sentence))),
+      section("What would settle it", bulletList(settleWords(overall.toSettle).map(capitalised))),
+      section(
+        "The three components",
+        bulletList([...components.map(({ sentence }) => sentence), ...runnersWork(comparison, metrics)]),
+        risen === "" ? "" : paragraph(risen),
+      ),
       section("Each runner", drawings(comparison, metrics)),
       section("Data quality and cautions", cautionList(comparison.cautions, metrics)),
-      section("Methods and settings", factList(runnersFacts(comparison))),
+      section("Methods and settings", factList(runnersFacts(comparison, metrics))),
       section(
         "The numbers",
         numbers(comparison, metrics),
@@ -63,8 +85,9 @@ export function runnersHtml(comparison: RunnersComparison, options: SeriesReport
 }
 
 function drawings(comparison: RunnersComparison, metrics: readonly Metric[]): string {
-  const spoken = comparison.components.map(({ metric }) => metric);
-  const drawn = comparison.metrics.filter(({ id, runners }) => spoken.includes(id) && runners.length > 0);
+  const drawn = comparison.components.flatMap(({ metric: spoken }) =>
+    comparison.metrics.filter(({ id, runners }) => id === spoken && runners.length > 0),
+  );
   return chooser(
     "runners",
     "Show",

@@ -10,6 +10,7 @@ import { labelled } from "../wording/labelled.js";
 import { metricName } from "../wording/metricName.js";
 import { sessionCells } from "../wording/sessionCells.js";
 import { sessionsFacts } from "../wording/sessionsFacts.js";
+import { sessionsInOrder } from "../wording/sessionsInOrder.js";
 import { bulletList } from "./bulletList.js";
 import { cautionList } from "./cautionList.js";
 import { chooser } from "./chooser.js";
@@ -38,10 +39,11 @@ import { table } from "./table.js";
  */
 export function sessionsHtml(series: SessionSeries, options: SeriesReportOptions = {}): string {
   const { metrics } = withDefaults<SeriesReportOptions>(SERIES_REPORT_DEFAULTS, options);
-  const { settings, sentences, notCompared, cautions } = series;
+  const { settings, notCompared, cautions } = series;
+  const { metrics: ordered, sentences } = sessionsInOrder(series, metrics);
   const level = levelWords(settings.level);
   const count = Math.max(0, ...series.metrics.map(({ sessions }) => sessions.length));
-  const panels = series.metrics.map((metric, i) => {
+  const panels = ordered.map((metric, i) => {
     const name = labelled(capitalised(metricName(metric.id, metrics)), metric.unit);
     const drawing = sessionsFigure(series, {
       metric: metric.id,

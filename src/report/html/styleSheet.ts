@@ -90,7 +90,7 @@ dd { margin: 0; max-width: 44rem; }
   h3 { margin: 0.6rem 0 0; }
   p, ul, dd, figcaption, .answer { max-width: none; }
   p { margin: 0.35rem 0 0; orphans: 3; widows: 3; }
-  ul { margin: 0.3rem 0 0; }
+  ul { margin: 0.3rem 0 0; padding-left: 1.6rem; }
   li { margin: 0.1rem 0; }
   dl { margin-top: 0.4rem; gap: 0.05rem 1rem; line-height: 1.3; }
   figure { margin-top: 0.5rem; }

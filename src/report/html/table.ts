@@ -59,5 +59,5 @@ function tableRow({ cells, primary }: TableRow, headings: readonly string[]): st
 
 /** Sets thousands apart where a number has five digits or more. */
 function grouped(text: string): string {
-  return text.replace(/\d{5,}(?![.\d])/g, (digits) => digits.replace(/\B(?=(\d{3})+$)/g, "\u202f"));
+  return text.replace(/(?<![.\d])\d{5,}(?![.\d])/g, (digits) => digits.replace(/\B(?=(\d{3})+$)/g, "\u202f"));
 }

@@ -3,7 +3,9 @@ import type { Metric } from "../../metrics/index.js";
 import { withDefaults } from "../../units/index.js";
 import { COMPARISON_REPORT_DEFAULTS, type ComparisonReportOptions } from "../options.js";
 import { ALTERNATIVES_HEADING, ALTERNATIVES_PREFACE, alternativeWords } from "../wording/alternativeWords.js";
+import { answerParts } from "../wording/answerParts.js";
 import { behindReading } from "../wording/behindReading.js";
+import { besideSpeed } from "../wording/besideSpeed.js";
 import { capitalised } from "../wording/capitalised.js";
 import { cautionSentence } from "../wording/cautionSentence.js";
 import { clusterSentences, curvesMethod } from "../wording/clusterSentences.js";
@@ -14,9 +16,12 @@ import { driftSentences } from "../wording/driftSentences.js";
 import { HEALTH_CAUTIONS } from "../wording/healthCautions.js";
 import { intervalWords, levelWords } from "../wording/intervalWords.js";
 import { labelled } from "../wording/labelled.js";
+import { limitFacts } from "../wording/limitFacts.js";
 import { metricGroups } from "../wording/metricGroups.js";
 import { metricName } from "../wording/metricName.js";
+import { whyNoCurves, whyNoDrift } from "../wording/notMade.js";
 import { reasonGroups } from "../wording/reasonGroups.js";
+import { settleWords } from "../wording/settleWords.js";
 import { speakers } from "../wording/speakers.js";
 import { speedSentences } from "../wording/speedSentences.js";
 import { uncertaintySentence } from "../wording/uncertaintySentence.js";
@@ -43,21 +48,30 @@ export function comparisonMarkdown(comparison: Comparison, options: ComparisonRe
   );
   const { overall, components, work, alternatives, cautions, notCompared } = comparison;
   const nameOf = (id: string) => metricName(id, metrics);
+  const { answer, besides } = answerParts(overall.sentence);
+  const drift = driftSentences(comparison, metrics);
   const lines = [
     ...markdownSection(
       names === null ? "Two conditions compared" : `${names.baseline} compared with ${names.changed}`,
-      [...markdownParagraph(overall.sentence), ...markdownParagraph(uncertaintySentence(comparison))],
+      [...markdownParagraph(answer), ...markdownParagraph(uncertaintySentence(comparison))],
       1,
     ),
-    ...markdownSection("What would settle it", markdownList((overall.toSettle ?? []).map(capitalised))),
+    ...markdownSection("What would settle it", markdownList(settleWords(overall.toSettle).map(capitalised))),
     ...markdownSection("The three components", [
       ...markdownList(components.map(({ sentence }) => sentence)),
       ...readings(comparison, metrics),
       ...behind(comparison, metrics),
       ...markdownList(speedSentences(comparison, metrics)),
     ]),
-    ...markdownSection("Mean curves of stance", markdownList(curves.flatMap(clusterSentences))),
-    ...markdownSection("Drift within a trial", markdownList(driftSentences(comparison, metrics))),
+    ...markdownSection("Also more load", markdownParagraph(besides)),
+    ...markdownSection(
+      "Mean curves of stance",
+      markdownList(curves.length === 0 ? [whyNoCurves(comparison)] : curves.flatMap(clusterSentences)),
+    ),
+    ...markdownSection(
+      "Drift within a trial",
+      markdownList(drift.length === 0 ? [whyNoDrift(comparison)] : drift),
+    ),
     ...markdownSection("Work", [...markdownParagraph(work.sentence), ...perMetre(comparison)]),
     ...alternativesOf(comparison, alternatives.length),
     ...markdownSection(
@@ -67,7 +81,11 @@ export function comparisonMarkdown(comparison: Comparison, options: ComparisonRe
     ...markdownSection("Methods and settings", [
       ...markdownParagraph(comparisonMethods(comparison, metrics)),
       ...markdownParagraph(curvesMethod(curves)),
-      ...markdownList(comparedFacts(comparison, names).map(({ label, text }) => `${label}: ${text}`)),
+      ...markdownList(
+        [...comparedFacts(comparison, names), ...limitFacts(comparison, metrics)].map(
+          ({ label, text }) => `${label}: ${text}`,
+        ),
+      ),
     ]),
     ...markdownSection("The numbers", numbers(comparison, metrics)),
     ...markdownSection(
@@ -102,7 +120,7 @@ function readings(comparison: Comparison, metrics: readonly Metric[]): string[] 
       ...cells(values),
     ];
     return [
-      row("per step", component.reading, metric),
+      row(`per step${besideSpeed(metric)}`, component.reading, metric),
       ...(metric.perKilometre === undefined
         ? []
         : [row("per kilometre", component.perKilometre, metric.perKilometre)]),
@@ -170,7 +188,7 @@ function numbers(comparison: Comparison, metrics: readonly Metric[]): string[] {
       const { normalised, effectSize } = metric;
       return [
         [
-          labelled(name, metric.unit),
+          `${labelled(name, metric.unit)}${besideSpeed(metric)}`,
           ...cells(metric),
           normalised === undefined ? "" : `${intervalWords(normalised.interval)} ${normalised.unit}`,
           effectSize === null ? "" : effectSize.toFixed(2),

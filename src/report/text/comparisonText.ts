@@ -2,8 +2,10 @@ import type { Comparison, ComponentComparison, MetricComparison } from "../../co
 import type { Metric } from "../../metrics/index.js";
 import { withDefaults } from "../../units/index.js";
 import { COMPARISON_REPORT_DEFAULTS, type ComparisonReportOptions } from "../options.js";
+import { answerParts } from "../wording/answerParts.js";
+import { besideSpeed } from "../wording/besideSpeed.js";
 import { capitalised } from "../wording/capitalised.js";
-import { clusterSentences } from "../wording/clusterSentences.js";
+import { clusterSentences, curvesMethod } from "../wording/clusterSentences.js";
 import { type Compared, comparedRow } from "../wording/comparedRow.js";
 import { comparisonFacts } from "../wording/comparisonFacts.js";
 import { decimalsFor } from "../wording/decimalsFor.js";
@@ -12,13 +14,16 @@ import { formatDifference } from "../wording/formatDifference.js";
 import { labelled } from "../wording/labelled.js";
 import { metricGroups } from "../wording/metricGroups.js";
 import { metricName } from "../wording/metricName.js";
+import { whyNoCurves, whyNoDrift } from "../wording/notMade.js";
 import { plainNumber } from "../wording/plainNumber.js";
+import { settleWords } from "../wording/settleWords.js";
 import { speakerWords } from "../wording/speakerWords.js";
 import { speedSentences } from "../wording/speedSentences.js";
 import { uncertaintySentence } from "../wording/uncertaintySentence.js";
 import { alternativeLines } from "./alternativeLines.js";
 import { behindLines } from "./behindLines.js";
 import { cautionLines } from "./cautionLines.js";
+import { factLines } from "./factLines.js";
 import { healthLines } from "./healthLines.js";
 import { listLines } from "./listLines.js";
 import { notComputedLines } from "./notComputedLines.js";
@@ -59,13 +64,16 @@ export function comparisonText(comparison: Comparison, options: ComparisonReport
   );
   const nameOf = (id: string) => metricName(id, metrics);
   const byId = new Map(comparison.metrics.map((metric) => [metric.id, metric]));
+  const { answer, besides } = answerParts(comparison.overall.sentence);
+  const drift = driftSentences(comparison, metrics);
   const lines = [
-    ...wrap(comparison.overall.sentence),
+    ...wrap(answer),
     ...wrap(uncertaintySentence(comparison)),
     ...settleLines(comparison),
     "",
     ...comparison.components.flatMap(({ sentence }) => wrap(sentence, "- ")),
     "",
+    ...(besides === "" ? [] : [...wrap(besides), ""]),
     ...tableHead(primary),
     ...comparison.components.flatMap((component) =>
       componentRows(primary, component, byId.get(component.metric ?? ""), metrics),
@@ -76,9 +84,17 @@ export function comparisonText(comparison: Comparison, options: ComparisonReport
     ...workRow(primary, comparison.work),
     "",
     ...behindLines(comparison, metrics),
-    ...listLines("Drift within a trial, first stride to last", driftSentences(comparison, metrics)),
+    ...listLines(
+      "Drift within a trial, first stride to last",
+      drift.length === 0 ? [whyNoDrift(comparison)] : drift,
+    ),
     ...listLines("Difference in speed", speedSentences(comparison, metrics)),
-    ...listLines("Whole curves of stance", curves.flatMap(clusterSentences)),
+    ...listLines(
+      "Whole curves of stance",
+      curves.length === 0
+        ? [whyNoCurves(comparison)]
+        : [...curves.flatMap(clusterSentences), curvesMethod(curves)],
+    ),
     ...alternativeLines(comparison.alternatives),
     ...(groups.length === 0 ? [] : wrap(REST)),
     ...(groups.length === 0 ? [] : tableHead(secondary)),
@@ -87,7 +103,7 @@ export function comparisonText(comparison: Comparison, options: ComparisonReport
       ...group.metrics.flatMap(({ id, name }) => metricRow(secondary, name, byId.get(id))),
     ]),
     ...(groups.length === 0 ? [] : [""]),
-    ...comparisonFacts(comparison, names).flatMap(({ label, text }) => wrap(text, label.padEnd(19))),
+    ...comparisonFacts(comparison, metrics, names).flatMap(factLines),
     "",
     ...notComputedLines("Not compared", comparison.notCompared, nameOf),
     ...cautionLines(comparison.cautions, nameOf),
@@ -130,7 +146,7 @@ function componentRows(
   const { normalised, perKilometre } = metric;
   return [
     ...wrap(heading),
-    ...readingRow(columns, "  per step", component.reading, metric),
+    ...readingRow(columns, `  per step${besideSpeed(metric)}`, component.reading, metric),
     ...(perKilometre === undefined
       ? []
       : readingRow(columns, "  per kilometre", component.perKilometre, perKilometre)),
@@ -154,7 +170,7 @@ function workRow(columns: readonly Column[], { perMetre }: Comparison["work"]): 
 }
 
 function settleLines({ overall: { toSettle = [] } }: Comparison): string[] {
-  return toSettle.length === 0 ? [] : wrap(toSettle.join("; "), "What would settle it: ", "  ");
+  return toSettle.length === 0 ? [] : wrap(settleWords(toSettle).join("; "), "What would settle it: ", "  ");
 }
 
 /** The normalised difference has an interval of its own and no ends. */
@@ -171,7 +187,7 @@ function normalisedRow(
 function metricRow(columns: readonly Column[], name: string, metric: MetricComparison | undefined): string[] {
   if (metric === undefined) return [];
   const cells = comparedRow(metric);
-  const label = `  ${labelled(name, metric.unit)}`;
+  const label = `  ${labelled(name, metric.unit)}${besideSpeed(metric)}`;
   return tableRow(columns, [
     label,
     cells.baseline,

@@ -9,9 +9,13 @@ import { intervalWords, levelWords } from "../wording/intervalWords.js";
 import { labelled } from "../wording/labelled.js";
 import { metricGroups } from "../wording/metricGroups.js";
 import { metricName } from "../wording/metricName.js";
+import { risenWords, runnersWork } from "../wording/risenWords.js";
 import { runnersCells } from "../wording/runnersCells.js";
 import { runnersFacts } from "../wording/runnersFacts.js";
+import { settleWords } from "../wording/settleWords.js";
+import { uncertaintySentence } from "../wording/uncertaintySentence.js";
 import { cautionLines } from "./cautionLines.js";
+import { factLines } from "./factLines.js";
 import { healthLines } from "./healthLines.js";
 import { listLines } from "./listLines.js";
 import { notComputedLines } from "./notComputedLines.js";
@@ -37,19 +41,23 @@ export function runnersText(comparison: RunnersComparison, options: SeriesReport
   const { overall, components, notCompared, cautions } = comparison;
   const nameOf = (id: string) => metricName(id, metrics);
   const spoken = components.map(({ metric }) => metric);
+  const risen = risenWords(comparison, metrics);
   const lines = [
     ...wrap(overall.sentence),
+    ...wrap(uncertaintySentence(comparison)),
     ...(overall.toSettle === undefined || overall.toSettle.length === 0
       ? []
-      : wrap(overall.toSettle.join("; "), "What would settle it: ", "  ")),
+      : wrap(settleWords(overall.toSettle).join("; "), "What would settle it: ", "  ")),
     "",
     ...components.flatMap(({ sentence }) => wrap(sentence, "- ")),
+    ...runnersWork(comparison, metrics).flatMap((sentence) => wrap(sentence, "- ")),
     "",
+    ...(risen === "" ? [] : [...wrap(risen), ""]),
     ...tableOf(comparison, metrics),
     ...comparison.metrics
       .filter(({ id }) => spoken.includes(id))
       .flatMap((metric) => runnerLines(metric, nameOf)),
-    ...runnersFacts(comparison).flatMap(({ label, text }) => wrap(text, label.padEnd(19))),
+    ...runnersFacts(comparison, metrics).flatMap(factLines),
     "",
     ...notComputedLines("Not compared", notCompared, nameOf),
     ...cautionLines(cautions, nameOf),

@@ -7,6 +7,7 @@ import { labelled } from "../wording/labelled.js";
 import { metricName } from "../wording/metricName.js";
 import { sessionCells } from "../wording/sessionCells.js";
 import { sessionsFacts } from "../wording/sessionsFacts.js";
+import { sessionsInOrder } from "../wording/sessionsInOrder.js";
 import { cautionLines } from "./cautionLines.js";
 import { healthLines } from "./healthLines.js";
 import { notComputedLines } from "./notComputedLines.js";
@@ -29,12 +30,13 @@ import { wrap } from "./wrap.js";
  */
 export function sessionsText(series: SessionSeries, options: SeriesReportOptions = {}): string {
   const { metrics } = withDefaults<SeriesReportOptions>(SERIES_REPORT_DEFAULTS, options);
-  const { settings, sentences, notCompared, cautions } = series;
+  const { settings, notCompared, cautions } = series;
+  const { metrics: ordered, sentences } = sessionsInOrder(series, metrics);
   const nameOf = (id: string) => metricName(id, metrics);
   const lines = [
     ...sentences.flatMap((sentence) => wrap(sentence)),
     "",
-    ...series.metrics.flatMap((metric) => metricLines(metric, levelWords(settings.level), nameOf)),
+    ...ordered.flatMap((metric) => metricLines(metric, levelWords(settings.level), nameOf)),
     ...sessionsFacts(series).flatMap(({ label, text }) => wrap(text, label.padEnd(19))),
     "",
     ...notComputedLines("Not compared", notCompared, nameOf),

@@ -11,7 +11,8 @@ export interface Column {
 
 /**
  * Sets one row of a table. A first cell that is too long takes a line of its own, and another one blanks of the cell on its
- * left; a row that is still longer than 80 columns becomes a paragraph with the headings before the values.
+ * left; a row that is still longer than 80 columns stands without its first cell
+ * at the right, or, where that is not enough, becomes a paragraph with the headings before the values.
  *
  * @param columns - Left to right; one space stands between two of them.
  * @param cells - As many as columns.
@@ -24,6 +25,15 @@ export function tableRow(columns: readonly Column[], cells: readonly string[]): 
   const indent = /^ */.exec(label)?.[0] ?? "";
   const heading = wrap(label.trim(), indent);
   if (lengthOf(row) <= TEXT_WIDTH) return own ? [...heading, row] : [row];
+  const short = columns
+    .slice(1)
+    .map((column, i) => pad(clean[i + 1] ?? "", column).text)
+    .join(" ")
+    .trimEnd();
+  const room = columns.reduce((sum, { width }) => sum + width + 1, -1);
+  if (lengthOf(short) <= room - lengthOf(indent)) {
+    return [...heading, " ".repeat(room - lengthOf(short)) + short];
+  }
   const values = columns.slice(1).flatMap(({ heading }, i) => {
     const cell = clean[i + 1] ?? "";
     return cell === "" ? [] : [`${heading} ${cell}`.trim()];

@@ -56,18 +56,35 @@ export function alternativeSources(alternatives: readonly Alternative[]): string
 }
 
 /** What a cost comes to is said at once: a direction alone would say more, or less, than was found. */
-function movement({ kind, quantity, direction, finding, estimate }: AlternativeEffect): string {
-  const found = kind === "cost" || direction === "unclear" ? `: ${finding.replace(/\.$/, "")}` : "";
-  return `${quantity} ${DIRECTIONS[direction]}${estimate === undefined ? "" : ` (${estimateOf(estimate)})`}${found}`;
+function movement(effect: AlternativeEffect): string {
+  const { kind, quantity, finding, estimate, direction } = effect;
+  const price = priceOf(finding);
+  const found =
+    price === "" && (kind === "cost" || direction === "unclear") ? `: ${finding.replace(/\.$/, "")}` : "";
+  const own = [...(estimate === undefined ? [] : [estimateOf(estimate)]), ...(price === "" ? [] : [price])];
+  return `${quantity} ${directionWords(effect)}${own.length === 0 ? "" : ` (${own.join("; ")})`}${found}`;
 }
 
-function findingOf(
-  label: string,
-  { quantity, direction, finding, source, estimate }: AlternativeEffect,
-): string {
+/** What a modelled finding gives for a kilometre, where more steps add up: it decides as much as the single step. */
+function priceOf(finding: string): string {
+  return /[^,;]+ % a kilometre/.exec(finding)?.[0].trim() ?? "";
+}
+
+/** An estimate that reaches back to where it starts may leave the quantity as it is. */
+function directionWords({ direction, estimate }: AlternativeEffect): string {
+  if (estimate === undefined || direction === "unclear") return DIRECTIONS[direction];
+  const { from, low, high } = estimate;
+  const end = direction === "lower" ? Math.max(low, high) : Math.min(low, high);
+  const decimals = decimalsFor(Math.max(Math.abs(from), Math.abs(low), Math.abs(high)));
+  const unchanged = formatNumber(end, decimals) === formatNumber(from, decimals);
+  return `${DIRECTIONS[direction]}${unchanged ? " or unchanged" : ""}`;
+}
+
+function findingOf(label: string, effect: AlternativeEffect): string {
+  const { quantity, finding, source, estimate } = effect;
   const said = finding.replace(/\.$/, "");
   const own = estimate === undefined ? "" : ` Estimate for this runner: ${estimateOf(estimate)}.`;
-  return `${label}: ${quantity} ${DIRECTIONS[direction]}: ${said} (${source}).${own}`;
+  return `${label}: ${quantity} ${directionWords(effect)}: ${said} (${source}).${own}`;
 }
 
 function estimateOf({ unit, from, low, high }: NonNullable<AlternativeEffect["estimate"]>): string {

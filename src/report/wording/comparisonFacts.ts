@@ -1,8 +1,10 @@
 import type { Comparison } from "../../compare/index.js";
+import type { Metric } from "../../metrics/index.js";
 import { comparedFacts } from "./comparedFacts.js";
 import { designWords } from "./designWords.js";
 import type { Fact } from "./fact.js";
 import { filterSentence } from "./filterSentence.js";
+import { limitFacts } from "./limitFacts.js";
 import { methodWords } from "./methodWords.js";
 import { plainNumber } from "./plainNumber.js";
 
@@ -11,10 +13,12 @@ import { plainNumber } from "./plainNumber.js";
  * threshold, and the rule behind the readings.
  *
  * @param comparison - As `compareTrials` gives it.
+ * @param metrics - Entries that name the metrics.
  * @param names - What the recordings are called, where they have names.
  */
 export function comparisonFacts(
   comparison: Comparison,
+  metrics: readonly Metric[],
   names: { readonly baseline: string; readonly changed: string } | null,
 ): readonly Fact[] {
   const { settings } = comparison;
@@ -29,11 +33,8 @@ export function comparisonFacts(
       label: "Intervals",
       text: `${percent(settings.shownLevel)} % shown, ${percent(settings.readingLevel)} % behind every reading; ${settings.interval}`,
     },
-    { label: "Readings by", text: methodWords(settings) },
-    {
-      label: "Margin",
-      text: `the larger of the smallest detectable change and ${percent(settings.similarMargin)} % of the baseline's mean: within it a difference reads similar`,
-    },
+    { label: "Readings by", text: methodWords(comparison) },
+    ...limitFacts(comparison, metrics),
     needs,
   ];
 }

@@ -3,6 +3,8 @@ import type { Metric } from "../../metrics/index.js";
 import { designWords } from "./designWords.js";
 import { filterSentence } from "./filterSentence.js";
 import { levelWords } from "./intervalWords.js";
+import { limitFacts } from "./limitFacts.js";
+import { hasBootstrap } from "./methodWords.js";
 import { metricName } from "./metricName.js";
 import { plainNumber } from "./plainNumber.js";
 import { speakers } from "./speakers.js";
@@ -13,7 +15,7 @@ import { speakers } from "./speakers.js";
  */
 export function comparisonMethods(comparison: Comparison, metrics: readonly Metric[]): string {
   const { settings, baseline, changed } = comparison;
-  const { version, design, bootstrap, shownLevel, readingLevel, similarMargin } = settings;
+  const { version, design, bootstrap, shownLevel, readingLevel } = settings;
   const spoken = speakers(comparison);
   const named = spoken.map(
     ({ component, metric }) => `${metricName(metric.id, metrics)} (${component.component})`,
@@ -24,9 +26,8 @@ export function comparisonMethods(comparison: Comparison, metrics: readonly Metr
     `The baseline held ${baseline.strides} strides, worth ${Math.floor(baseline.effectiveStrides)} independent ones, the changed condition ${changed.strides}, worth ${Math.floor(changed.effectiveStrides)}.`,
     `Differences are changed less baseline, of means over strides (two successive contacts), with ${levelWords(shownLevel)} intervals (${settings.interval}).`,
     ...(named.length === 0 ? [] : [`Primary metrics were ${named.join(", ")}.`]),
-    `A reading of lower or higher was taken where the ${reading} interval by ${METHODS[settings.method]} lay clear of zero and the difference exceeded the smallest detectable change; the bootstrap used ${bootstrap.resamples} resamples (seed ${bootstrap.seed}).`,
-    ...sourceSentences(comparison, metrics),
-    `The margin for similar was the larger of that change and ${plainNumber(100 * similarMargin)} % of the baseline's mean.`,
+    `A reading of lower or higher was taken where the ${reading} interval by ${METHODS[settings.method]} lay clear of zero and the difference exceeded the smallest detectable change${hasBootstrap(comparison) ? `; the bootstrap used ${bootstrap.resamples} resamples (seed ${bootstrap.seed})` : ""}.`,
+    ...limitFacts(comparison, metrics).map(({ label, text }) => `${label} of ${text}.`),
     `Filter: ${filterSentence(settings.filter)}; contact threshold ${thresholdOf(comparison)}.`,
     `Computed with gait-kinetics ${version}.`,
   ].join(" ");
@@ -36,20 +37,6 @@ const METHODS: Readonly<Record<Comparison["settings"]["method"], string>> = {
   student: "Student's t",
   bootstrap: "a studentised block bootstrap",
 };
-
-/** Where the smallest detectable change of each metric that speaks is from, those of one source together. */
-function sourceSentences(comparison: Comparison, metrics: readonly Metric[]): string[] {
-  const spoken = speakers(comparison).map(({ metric }) => metric);
-  const sources = [...new Set(spoken.map(({ smallestDetectableChange: { source } }) => source))];
-  return sources.map((source) => {
-    const those = spoken.filter(({ smallestDetectableChange }) => smallestDetectableChange.source === source);
-    const of =
-      those.length === spoken.length
-        ? ""
-        : ` of ${those.map(({ id }) => metricName(id, metrics)).join(", ")}`;
-    return `Smallest detectable change${of}: ${source.replace(/\.$/, "")}.`;
-  });
-}
 
 function thresholdOf({ settings, baseline, changed }: Comparison): string {
   return settings.threshold === null

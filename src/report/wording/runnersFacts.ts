@@ -1,13 +1,18 @@
 import type { RunnersComparison } from "../../compare/index.js";
+import type { Metric } from "../../metrics/index.js";
 import type { Fact } from "./fact.js";
 import { filterSentence } from "./filterSentence.js";
 import { levelWords } from "./intervalWords.js";
+import { sourceWords } from "./limitFacts.js";
 import { plainNumber } from "./plainNumber.js";
 
 /** Says how many runners were compared, in which design, and what a reading rests on. */
-export function runnersFacts({ settings, runners }: RunnersComparison): readonly Fact[] {
-  const { design, shownLevel, readingLevel, interval, similarMargin, minimumRunners, version, filter } =
-    settings;
+export function runnersFacts(
+  { settings, runners, components, metrics }: RunnersComparison,
+  entries: readonly Metric[],
+): readonly Fact[] {
+  const { design, shownLevel, readingLevel, interval, minimumRunners, version, filter } = settings;
+  const spoken = metrics.filter(({ id }) => components.some(({ metric }) => metric === id));
   const { speedTolerance } = settings;
   return [
     {
@@ -21,10 +26,14 @@ export function runnersFacts({ settings, runners }: RunnersComparison): readonly
       label: "Intervals",
       text: `${levelWords(shownLevel)} shown, ${levelWords(readingLevel)} behind every reading; ${interval}`,
     },
-    {
-      label: "Margin",
-      text: `the larger of the smallest detectable change and ${plainNumber(100 * similarMargin)} % of the baseline's mean`,
-    },
+    ...(spoken.length === 0
+      ? []
+      : [
+          {
+            label: "Margin",
+            text: `${sourceWords(spoken, entries, ({ margin }) => margin)}. Within it a difference reads similar`,
+          },
+        ]),
     { label: "Filter", text: filterSentence(filter) },
     {
       label: "A reading needs",

@@ -12,7 +12,7 @@ export function speakerWords(
   unit: string | null,
   entries: readonly Metric[],
 ): string {
-  if (missing === "not recorded") return "not recorded in both";
+  if (missing === "not recorded") return "not recorded";
   if (metric === null || missing !== null) return "not compared";
   const name = metricName(metric, entries);
   const direction = moreLoad === "lower" ? " (less of it is more load)" : "";

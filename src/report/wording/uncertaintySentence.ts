@@ -1,13 +1,22 @@
-import type { Comparison } from "../../compare/index.js";
+import type { Comparison, MetricComparison } from "../../compare/index.js";
 import type { Interval } from "../../statistics/index.js";
 import { formatPercent } from "./formatPercent.js";
 import { intervalWords, levelWords } from "./intervalWords.js";
+
+/** What two trials and many runners have alike. */
+interface Answered {
+  readonly settings: Pick<Comparison["settings"], "readingLevel">;
+  readonly components: readonly Pick<Comparison["components"][number], "component" | "metric">[];
+  readonly metrics: readonly (Pick<MetricComparison, "id" | "unit" | "percent" | "readingInterval"> & {
+    readonly baseline: { readonly mean: number };
+  })[];
+}
 
 /**
  * Says how sure the answer is: the interval that each component's reading is taken from, in per cent of the baseline, or in
  * the metric's unit where there is no such share. Empty where no component has one.
  */
-export function uncertaintySentence({ components, metrics, settings }: Comparison): string {
+export function uncertaintySentence({ components, metrics, settings }: Answered): string {
   const parts = components.flatMap(({ component, metric: id }) => {
     const metric = metrics.find((candidate) => candidate.id === id);
     return metric === undefined ? [] : [`${component} ${readingInterval(metric)}`];
@@ -17,12 +26,7 @@ export function uncertaintySentence({ components, metrics, settings }: Compariso
   return `The ${levelWords(settings.readingLevel)} ${noun} ${verb}: ${parts.join(", ")}.`;
 }
 
-function readingInterval({
-  percent,
-  baseline,
-  readingInterval,
-  unit,
-}: Comparison["metrics"][number]): string {
+function readingInterval({ percent, baseline, readingInterval, unit }: Answered["metrics"][number]): string {
   return percent === null
     ? `${intervalWords(readingInterval)} ${unit}`
     : percentInterval(readingInterval, baseline.mean);

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { curveFigure } from "../../../src/report/index.js";
-import { curve, exampleTrial } from "../examples.js";
+import { curve, exampleCurves, exampleTrial } from "../examples.js";
 import { isBalanced, textOf } from "../tags.js";
 
 /** The points of the drawn mean curves, in the drawing's own units. */
@@ -131,4 +131,32 @@ describe("refuses", () => {
     expect(() => curveFigure(own, { width: 100 })).toThrow(code("out-of-range")));
   it("an option it does not know", () =>
     expect(() => curveFigure(own, { colour: "red" } as object)).toThrow(code("unknown-option")));
+});
+
+it("2026-11-25: bands of one standard deviation were hardly seen: they are filled and edged in their trial's colour", () => {
+  const bands = [
+    ...curveFigure(exampleTrial(), { side: "left" }).matchAll(/<path[^>]*fill-opacity="([\d.]+)"[^>]*>/g),
+  ];
+  expect(bands).toHaveLength(1);
+  expect(Number(bands[0]?.[1])).toBeGreaterThanOrEqual(0.3);
+  expect(bands[0]?.[0]).toMatch(/stroke-opacity="0\.75"/);
+  expect(bands[0]?.[0]).toMatch(/stroke="/);
+});
+
+it("2026-11-25: a line of clusters broke between a number and its unit", () => {
+  const clusters = {
+    ...exampleCurves().clusters[0]!,
+    from: 61,
+    to: 100,
+    fromTime: 0.153,
+    toTime: 0.252,
+    difference: 0.05,
+  };
+  const svg = curveFigure(exampleTrial(), {
+    side: "left",
+    changed: exampleTrial(),
+    clusters: exampleCurves({ clusters: [clusters] }),
+    width: 300,
+  });
+  expect(svg).toContain("+0.050\u00a0BW");
 });

@@ -53,7 +53,7 @@ it("names a component that was not recorded, without a line", () => {
       : component,
   );
   const svg = differenceFigure({ ...own, components });
-  expect(textOf(svg)).toContain(": not recorded in both");
+  expect(textOf(svg)).toContain(": not recorded");
   expect(dotsOf(svg)).toHaveLength(4);
 });
 

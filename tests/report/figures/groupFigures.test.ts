@@ -127,7 +127,9 @@ describe("session by session", () => {
 
   it("is one well-formed image that counts what lies outside", () => {
     expect(faultsOf(svg)).toEqual([]);
-    expect(wordsOf(root)).toContain("6 sessions, 2 outside the smallest detectable change of the baseline.");
+    expect(wordsOf(root)).toContain(
+      "6 sessions, 2 outside: beyond the smallest detectable change with an interval clear of zero.",
+    );
   });
 
   it("reads each session with its place", () => {

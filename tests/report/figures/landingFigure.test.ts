@@ -165,3 +165,8 @@ it("property: no broken number for distances of any size", () => {
 it.each([{ width: 299 }, { width: Number.NaN }, { colour: "red" }])("refuses %o", (options) =>
   expect(() => landingFigure(landing(0.25, 0.4), options)).toThrow(),
 );
+
+it("2026-11-25: marks under the ground had no entry that says what they are", () => {
+  const words = wordsOf(drawingOf(landingFigure(landing(0.25, 0.31)) ?? ""));
+  expect(words).toContain("Marks under the ground: means; whiskers: one standard deviation between");
+});

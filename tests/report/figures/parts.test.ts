@@ -37,6 +37,13 @@ describe("a scale over values", () => {
     expect(place(4)).toBeLessThanOrEqual(100);
   });
 
+  it("2026-11-25: ticks of differences that are rounding alone all read 0.00000000", () => {
+    const labels = scaleOver([-4e-14, 5e-14], [0, 100], 4).ticks.map(({ label }) => label);
+    expect(labels).toContain("0");
+    expect(labels).toContain("4e−14");
+    expect(new Set(labels).size).toBe(labels.length);
+  });
+
   it("labels its ticks with the decimals that tell them apart", () => {
     const { ticks } = scaleOver([-0.25, 0.25], [0, 100], 5);
     expect(ticks.map(({ label }) => label)).toEqual(["−0.3", "−0.2", "−0.1", "0.0", "0.1", "0.2", "0.3"]);

@@ -12,6 +12,8 @@ const LARGEST = 1e300;
 /** Least distance of the ends as a share of their size, and by itself. */
 const LEAST_SPAN = 1e-12;
 const SMALLEST = 1e-300;
+/** Of the label of a tick. */
+const MOST_DECIMALS = 8;
 /** No place lies farther off the drawing: it is not seen, and long numbers break paths. */
 const FARTHEST = 1e5;
 
@@ -40,7 +42,7 @@ export function scaleOver(
     ticks: ticks.map((value) => ({
       value,
       at: place(value),
-      label: formatNumber(value, decimals).replace("-", "−"),
+      label: labelOf(value, decimals).replaceAll("-", "−"),
     })),
   };
 }
@@ -65,9 +67,15 @@ function within(value: number, largest: number): number {
   return Math.min(Math.max(value, -largest), largest);
 }
 
+/** Ticks too near for the decimals of a number are written in powers of ten. */
+function labelOf(value: number, decimals: number): string {
+  if (decimals <= MOST_DECIMALS) return formatNumber(value, decimals);
+  return value === 0 ? "0" : value.toExponential(0);
+}
+
 /** As many as the distance between ticks asks for. */
 function decimalsOf(ticks: readonly number[]): number {
   const [first, second] = ticks;
   if (first === undefined || second === undefined) return 3;
-  return Math.min(Math.max(0, -Math.floor(Math.log10(second - first) + 1e-9)), 8);
+  return Math.max(0, -Math.floor(Math.log10(second - first) + 1e-9));
 }

@@ -2,8 +2,9 @@ import { type Attributes, element } from "../../markup/element.js";
 import { escapeMarkup } from "../../markup/escapeMarkup.js";
 import { typographic } from "../../markup/typographic.js";
 
-/** Size of the words beside a drawing; headings are {@link HEADING_SIZE}. */
+/** Size of the words beside a drawing, px. */
 export const SMALL_SIZE = 12;
+/** Size of headings, px. */
 export const HEADING_SIZE = 13;
 
 /** Writes a line of small text; attributes overrule. */

@@ -2,6 +2,7 @@ import type { Comparison, ComponentComparison } from "../../../compare/index.js"
 import type { Metric } from "../../../metrics/index.js";
 import { differenceFigure } from "../../figures/differenceFigure.js";
 import { type BehindReading, behindReading } from "../../wording/behindReading.js";
+import { besideSpeed } from "../../wording/besideSpeed.js";
 import { capitalised } from "../../wording/capitalised.js";
 import { levelWords } from "../../wording/intervalWords.js";
 import { labelled } from "../../wording/labelled.js";
@@ -82,7 +83,7 @@ function componentRows(
   if (metric === undefined) return [{ cells: [heading] }];
   return [
     { cells: [heading] },
-    { cells: ["per step", reading ?? "", ...rowCells(metric)] },
+    { cells: [`per step${besideSpeed(metric)}`, reading ?? "", ...rowCells(metric)] },
     ...(metric.perKilometre === undefined
       ? []
       : [{ cells: ["per kilometre", perKilometre ?? "", ...rowCells(metric.perKilometre)] }]),

@@ -4,10 +4,12 @@ import { curveFigure } from "../../figures/curveFigure.js";
 import { statisticFigure } from "../../figures/statisticFigure.js";
 import { element } from "../../markup/element.js";
 import { clusterSentences } from "../../wording/clusterSentences.js";
+import { whyNoCurves } from "../../wording/notMade.js";
 import { bulletList } from "../bulletList.js";
 import { chooser } from "../chooser.js";
 import { figureBlock } from "../figureBlock.js";
 import { onScreen } from "../onScreen.js";
+import { paragraph } from "../paragraph.js";
 import { section } from "../section.js";
 import { type Compared, firstOfSeveral } from "./compared.js";
 
@@ -21,7 +23,7 @@ type Side = "left" | "right" | null;
 
 /** Writes the section of mean curves over stance, and where they differ as whole curves. */
 export function curvesSection(compared: Compared): string {
-  const { baseline, changed, curves } = compared;
+  const { baseline, changed, curves, comparison } = compared;
   const massed = baseline.settings.mass !== null && changed.settings.mass !== null;
   return section(
     "Mean curves of stance",
@@ -32,7 +34,7 @@ export function curvesSection(compared: Compared): string {
     onScreen(bulletList(curves.filter((one) => drawn(one, compared)).flatMap(clusterSentences))),
     bulletList(curves.filter((one) => !drawn(one, compared)).flatMap(clusterSentences)),
     curves.length === 0
-      ? ""
+      ? paragraph(`Whole curves. ${whyNoCurves(comparison)}`)
       : element(
           "details",
           {},

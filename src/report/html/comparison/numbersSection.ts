@@ -2,6 +2,7 @@ import type { Comparison, MetricComparison } from "../../../compare/index.js";
 import { metricsToCsv, writeJson } from "../../../exchange/index.js";
 import type { Metric } from "../../../metrics/index.js";
 import type { Spread } from "../../../trial/index.js";
+import { besideSpeed } from "../../wording/besideSpeed.js";
 import { levelWords } from "../../wording/intervalWords.js";
 import { labelled } from "../../wording/labelled.js";
 import { type MetricGroup, metricGroups } from "../../wording/metricGroups.js";
@@ -41,7 +42,11 @@ function siTable(comparison: Comparison, metrics: readonly Metric[]): string {
     groupRows(comparison, metrics, (metric, { name, primary }) => [
       {
         primary,
-        cells: [labelled(name, metric.unit), ...rowCells(metric), effect(metric.effectSize)],
+        cells: [
+          `${labelled(name, metric.unit)}${besideSpeed(metric)}`,
+          ...rowCells(metric),
+          effect(metric.effectSize),
+        ],
       },
     ]),
   );
@@ -63,7 +68,12 @@ function normalisedTable({ comparison, baseline, changed, trials, metrics }: Com
     return [
       {
         primary,
-        cells: [labelled(name, normalised.unit), ...means, difference, interval].map((cell) => cell ?? ""),
+        cells: [
+          `${labelled(name, normalised.unit)}${besideSpeed(metric)}`,
+          ...means,
+          difference,
+          interval,
+        ].map((cell) => cell ?? ""),
       },
     ];
   });

@@ -6,6 +6,7 @@ import type { DriftWords } from "../../wording/driftSentences.js";
 import { labelled } from "../../wording/labelled.js";
 import { chooser, type Panel } from "../chooser.js";
 import { figureBlock } from "../figureBlock.js";
+import { paragraph } from "../paragraph.js";
 import { section } from "../section.js";
 import { table } from "../table.js";
 
@@ -24,19 +25,26 @@ const BESIDES: readonly string[] = [
  * @param changed - The second; `null` where there is one trial.
  * @param metrics - Entries that name and order the metrics.
  * @param drift - What moves within either trial.
+ * @param noDrift - Why nothing is said of that; empty where it is.
  */
 export function stepsSection(
   trial: Trial,
   changed: Trial | null,
   metrics: readonly Metric[],
   drift: readonly DriftWords[],
+  noDrift: string = "",
 ): string {
   const listed = [
     ...metrics.filter(({ primary }) => primary === true),
     ...BESIDES.flatMap((id) => metrics.filter((metric) => metric.id === id && metric.primary !== true)),
   ];
   const panels = listed.flatMap((metric) => panelsOf(trial, changed, metric, metrics));
-  return section("Step by step", chooser("series", "Show", panels), driftTable(drift));
+  return section(
+    "Step by step",
+    chooser("series", "Show", panels),
+    driftTable(drift),
+    noDrift === "" ? "" : paragraph(`Drift within a trial. ${noDrift}`),
+  );
 }
 
 function driftTable(drift: readonly DriftWords[]): string {
