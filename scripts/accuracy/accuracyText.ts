@@ -96,10 +96,10 @@ What the truth is:
   over strides takes away; mediolateral excursion and lateral work, small by themselves, show it most. Energy recovery is of
   walks that repeat exactly.
 
-The filters have a page of their own, [accuracy-filters.md](accuracy-filters.md); what each metric means is in
-[metrics.md](metrics.md).
+The filters have a page of their own, [accuracy-filters.md](accuracy-filters.md); how often a comparison
+raises a false alarm, and finds a true change, in [readings.md](readings.md); what each metric means in [metrics.md](metrics.md).
 
-\`npm run accuracy\` writes this page, and a check holds it to the code.
+\`npm run accuracy\` writes this page, then readings.md, and a check holds this one to the code.
 
 ${table(method, measureWalking(false))}
 ${table(recording, measureWalking(true))}
