@@ -7,8 +7,8 @@
 export const GATES = [
   {
     name: "tests",
-    proves: "unit, property and type tests, with coverage",
-    command: "vitest run --coverage --reporter=default --reporter=json --outputFile.json=.cache/vitest.json",
+    proves: "unit, property, type and browser tests",
+    command: "vitest run --reporter=default --reporter=json --outputFile.json=.cache/vitest.json",
   },
   { name: "build", proves: "ECMAScript modules, CommonJS, declarations", command: "tsx scripts/build.ts" },
   { name: "style", proves: "formatting and lint", command: "biome check --error-on-warnings ." },

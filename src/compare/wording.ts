@@ -34,10 +34,15 @@ export function digits(value: number): string {
   return String(Number(value.toPrecision(4)));
 }
 
-/** "13.30 to 17.57": two numbers with the decimals that give the larger one four significant digits. */
+/**
+ * "13.30 to 17.57": two numbers with the decimals that give the larger one four significant digits, and none that both do
+ * without.
+ */
 export function fromTo(one: number, other: number): string {
   const size = Math.max(Math.abs(one), Math.abs(other));
-  const decimals = size === 0 ? 0 : Math.min(20, Math.max(0, 3 - Math.floor(Math.log10(size))));
+  let decimals = size === 0 ? 0 : Math.min(20, Math.max(0, 3 - Math.floor(Math.log10(size))));
+  const ends = (value: number) => value.toFixed(decimals).endsWith("0");
+  while (decimals > 0 && ends(one) && ends(other)) decimals--;
   return `${one.toFixed(decimals)} to ${other.toFixed(decimals)}`;
 }
 

@@ -24,10 +24,10 @@ const RECORDING = {
   correlation: 0.3,
 } as const;
 
-it("law: 300 pairs of 30 strides of the same condition read `no clear change` at least 97 times in 100", () => {
+it("law: 150 pairs of 30 strides of the same condition read `no clear change` at least 97 times in 100", () => {
   const primaries = CATALOGUE.filter(({ primary, id }) => primary || id === "stepTime");
   const readings: Record<string, number> = {};
-  for (let pair = 0; pair < 300; pair++) {
+  for (let pair = 0; pair < 150; pair++) {
     const grounds = [2 * pair, 2 * pair + 1].map((seed) =>
       toGroundReaction(syntheticRun({ ...RECORDING, seed }).recording),
     );
@@ -37,5 +37,5 @@ it("law: 300 pairs of 30 strides of the same condition read `no clear change` at
     const { reading } = compareTrials(baseline, changed, { metrics: primaries }).overall;
     readings[reading] = (readings[reading] ?? 0) + 1;
   }
-  expect(readings["no clear change"] ?? 0, JSON.stringify(readings)).toBeGreaterThanOrEqual(291);
+  expect(readings["no clear change"] ?? 0, JSON.stringify(readings)).toBeGreaterThanOrEqual(146);
 });

@@ -150,9 +150,9 @@ describe.each(["trial", "comparison", "reliability", "runners", "sessions"] as c
           const paths = [...pathsOf(JSON.parse(text))];
           if (!agree(patched(text, paths[place % paths.length] as readonly string[], piece))) refused++;
         }),
-        { numRuns: 1000, seed: 7 },
+        { numRuns: 400, seed: 7 },
       );
-      expect(refused).toBeGreaterThan(300);
+      expect(refused).toBeGreaterThan(120);
     });
 
     it("refuses every object of a real document with one field gone, where it needs it, or one too many", () => {

@@ -1,5 +1,5 @@
 import type { Metric } from "../../metrics/index.js";
-import { mean, meanInterval } from "../../statistics/index.js";
+import { type MeanInterval, mean, meanInterval } from "../../statistics/index.js";
 import { fail } from "../../units/index.js";
 import { absentFrom } from "../absentFrom.js";
 import { oneFootLacks } from "../oneFoot/notOfOneFoot.js";
@@ -85,6 +85,27 @@ function stridesOf(trial: Trial, id: string, { value }: Summand): Stride[] {
   });
 }
 
+/** A mean's interval of values of any size: peaks to a high power have squares that are no finite numbers. */
+function spreadOf(values: readonly number[], level: number): MeanInterval {
+  const largest = values.reduce((most, value) => Math.max(most, Math.abs(value)), 0);
+  if (largest < 1e60) return meanInterval(values, level);
+  const {
+    n,
+    mean: middle,
+    sd,
+    interval,
+  } = meanInterval(
+    values.map((value) => value / largest),
+    level,
+  );
+  return {
+    n,
+    mean: middle * largest,
+    sd: sd === null ? null : sd * largest,
+    interval: interval && { ...interval, low: interval.low * largest, high: interval.high * largest },
+  };
+}
+
 /** Mean over strides of the stride's own mean × steps per kilometre or minute. */
 function sumOf(
   strides: readonly Stride[],
@@ -99,16 +120,16 @@ function sumOf(
   const left = both.map((sum, k) => sum - (right[k] as number));
   return {
     unit: `${unit}/${per}`,
-    ...meanInterval(both, level),
+    ...spreadOf(both, level),
     ...(normalised !== null && {
       normalised: {
         unit: `${normalised.unit}/${per}`,
-        ...meanInterval(
+        ...spreadOf(
           both.map((sum) => sum / normalised.divisor),
           level,
         ),
       },
     }),
-    ...(sided && { left: meanInterval(left, level), right: meanInterval(right, level) }),
+    ...(sided && { left: spreadOf(left, level), right: spreadOf(right, level) }),
   };
 }
