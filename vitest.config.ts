@@ -9,6 +9,8 @@ export default defineConfig({
     testTimeout: 300_000,
     // No test changes what another sees; loading the library anew for each of 190 files cost as much as the tests.
     isolate: false,
+    // Two, as there are checks at a time: the tests are the longest of them.
+    maxWorkers: 2,
     coverage: {
       provider: "v8",
       include: ["src/**"],

@@ -4,10 +4,8 @@ import type {
   ComparedValues,
   Comparison,
   ComponentName,
-  ComponentReading,
   Drift,
   OverallComparison,
-  SmallestDetectableChange,
 } from "../compare/index.js";
 import {
   ABSENCES,
@@ -26,13 +24,14 @@ import {
   TEXTS,
   TRUTH,
 } from "./commonShapes.js";
-import type { FieldsShape, Shape, WordsShape } from "./shape.js";
-
-const SMALLEST_CHANGE: FieldsShape<SmallestDetectableChange> = {
-  kind: "fields",
-  always: { value: FROM_ZERO, source: TEXT },
-  maybe: {},
-};
+import {
+  COMPONENT,
+  COMPONENT_READING,
+  MORE_LOAD,
+  OVERALL_READING,
+  SMALLEST_CHANGE,
+} from "./compareShapes.js";
+import type { FieldsShape, Shape } from "./shape.js";
 
 const VALUES: FieldsShape<ComparedValues> = {
   kind: "fields",
@@ -61,17 +60,7 @@ const DRIFT: Shape<Drift> = {
   maybe: {},
 };
 
-const COMPONENT: WordsShape<ComponentName> = {
-  kind: "words",
-  words: { vertical: true, anteroposterior: true, mediolateral: true },
-};
-
 const COMPONENTS: Shape<readonly ComponentName[]> = { kind: "list", of: COMPONENT };
-
-const READING: WordsShape<ComponentReading> = {
-  kind: "words",
-  words: { lower: true, higher: true, similar: true, unsettled: true },
-};
 
 const TRIAL: Shape<ComparedTrial> = {
   kind: "fields",
@@ -203,10 +192,10 @@ export const COMPARISON_SHAPE: FieldsShape<Comparison> = {
           metric: { kind: "or null", value: TEXT },
           moreLoad: {
             kind: "or null",
-            value: { kind: "words", words: { higher: true, lower: true, none: true } },
+            value: MORE_LOAD,
           },
-          reading: { kind: "or null", value: READING },
-          perKilometre: { kind: "or null", value: READING },
+          reading: { kind: "or null", value: COMPONENT_READING },
+          perKilometre: { kind: "or null", value: COMPONENT_READING },
           missing: {
             kind: "or null",
             value: { kind: "words", words: { "not recorded": true, "not compared": true } },
@@ -219,10 +208,7 @@ export const COMPARISON_SHAPE: FieldsShape<Comparison> = {
     overall: {
       kind: "fields",
       always: {
-        reading: {
-          kind: "words",
-          words: { shifted: true, reduced: true, raised: true, unsettled: true, "no clear change": true },
-        },
+        reading: OVERALL_READING,
         sentence: TEXT,
         lower: COMPONENTS,
         higher: COMPONENTS,
