@@ -120,8 +120,11 @@ describe("as a process on a terminal", () => {
     child.stdout.on("data", (data: Buffer) => {
       const before = shown;
       shown += data.toString();
-      // What a keyboard sends for an interruption, once the first stage stands there.
-      if (!before.includes("...") && shown.includes("...")) child.stdin.write("\u0003");
+      // What a keyboard sends for an interruption, a moment after the first stage stands there: the spinner draws first and
+      // listens for interruptions then, which on a busy machine can be some time apart.
+      if (!before.includes("...") && shown.includes("...")) {
+        setTimeout(() => child.stdin.write("\u0003"), 300);
+      }
     });
     const code = await new Promise((resolve) => {
       child.on("close", resolve);
