@@ -110,7 +110,7 @@ describe("as a process on a terminal", () => {
   });
 
   it.runIf(hasTerminals)("an interruption ends it with the cursor shown, exit 130", async () => {
-    const long = fileIn(folder, "long.csv", writeCsv(syntheticRun({ contacts: 400 }).recording));
+    const long = fileIn(folder, "long.csv", writeCsv(syntheticRun({ contacts: 1500 }).recording));
     const child = spawn(SCRIPT, ["-qec", `${program} analyse "${long}"`, "/dev/null"], {
       cwd: root,
       env,
@@ -123,7 +123,7 @@ describe("as a process on a terminal", () => {
       // What a keyboard sends for an interruption, a moment after the first stage stands there: the spinner draws first and
       // listens for interruptions then, which on a busy machine can be some time apart.
       if (!before.includes("...") && shown.includes("...")) {
-        setTimeout(() => child.stdin.write("\u0003"), 300);
+        setTimeout(() => child.stdin.write("\u0003"), 200);
       }
     });
     const code = await new Promise((resolve) => {
