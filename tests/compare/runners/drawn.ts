@@ -5,13 +5,12 @@ import {
   type RunnersComparison,
 } from "../../../src/compare/index.js";
 import { CATALOGUE } from "../../../src/metrics/index.js";
-import { mean, seededRandom } from "../../../src/statistics/index.js";
+import { mean, type SeededRandom } from "../../../src/statistics/index.js";
 import type { Trial } from "../../../src/trial/index.js";
 import { PRIMARY_IDS, type TrialParts, TYPICAL, trialOf } from "../trialOf.js";
 
 export const metrics = CATALOGUE.filter(({ id }) => id in TYPICAL);
 export const primaries = CATALOGUE.filter(({ id }) => (PRIMARY_IDS as readonly string[]).includes(id));
-const random = seededRandom(12);
 
 /** By how much runners differ in level, as a share of the mean. */
 const LEVELS = {
@@ -34,7 +33,13 @@ export interface Drawn {
 }
 
 /** Draws runners with trials under both conditions. */
-export function drawn(of: Drawn = {}): (PairedRunner & { baseline: Trial[]; changed: Trial[] })[] {
+export function drawnBy(random: SeededRandom): (of?: Drawn) => DrawnRunner[] {
+  return (of = {}) => drawn(random, of);
+}
+
+type DrawnRunner = PairedRunner & { baseline: Trial[]; changed: Trial[] };
+
+function drawn(random: SeededRandom, of: Drawn): DrawnRunner[] {
   const {
     runners = 8,
     trials = 1,
@@ -72,7 +77,7 @@ export function drawn(of: Drawn = {}): (PairedRunner & { baseline: Trial[]; chan
 
 export const compare = (runners: readonly PairedRunner[], options: CompareRunnersOptions = {}) =>
   compareRunners(runners, { metrics, ...options });
-export const groups = (runners: ReturnType<typeof drawn>, options: CompareRunnersOptions = {}) => {
+export const groups = (runners: readonly DrawnRunner[], options: CompareRunnersOptions = {}) => {
   const half = runners.length / 2;
   return compareRunners(
     {
